@@ -1,0 +1,48 @@
+/** Every rule a finding can speak of. The words for each are made in `edge`. */
+export type RuleKey =
+  // kit and strength
+  | "part.user-weight"
+  | "part.working-load"
+  | "part.breaking-load"
+  | "part.strength-unknown"
+  | "part.flop-in"
+  | "strap.width"
+  // the hang
+  | "strap.reach"
+  | "strap.height-cap"
+  | "strap.angle-flattest"
+  | "strap.angle-steepest"
+  | "sling.shortest"
+  | "sling.longest"
+  | "webbing.length"
+  | "seat.height"
+  | "low-point.ground"
+  | "low-point.cap"
+  | "foot.raise"
+  | "hang.refused"
+  // the trees
+  | "tree.trunk-least"
+  | "tree.trunk-unknown"
+  | "tree.looked-at"
+  | "tree.above-looked-at"
+  | "tree.doubtful"
+  | "tree.dead"
+  | "tree.not-allowed"
+  | "tree.bending"
+  | "tree.bark-pressure"
+  | "tree.height-estimated"
+  | "tree.species-unknown"
+  // the ground and the layout
+  | "span.least"
+  | "span.most"
+  | "span.stepped"
+  | "site.dead-tree-reach"
+  | "site.overhead-reach"
+  | "site.setback"
+  | "site.capacity"
+  | "layout.no-berth"
+  | "layout.kit-short"
+  // tonight
+  | "night.stop-line-blank"
+  | "night.gust"
+  | "defaults.assumed";

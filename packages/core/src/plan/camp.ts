@@ -1,0 +1,119 @@
+import type { Obstacle, GroundXY } from "../site/obstacle.ts";
+import type { Looked, Tree } from "../site/tree.ts";
+import type { KitItem } from "./kit.ts";
+import type { HouseRules } from "./house-rules.ts";
+
+/**
+ * A camp as the engine sees it: SI units, every default filled in.
+ * The saved form, its refusals and the filling in of defaults live in `edge/format`.
+ */
+export interface Camp {
+  readonly name: string;
+  /** Civil date of the night, "2027-05-14". */
+  readonly date?: string;
+  readonly place?: Place;
+  readonly ground?: Ground;
+  readonly rules: HouseRules;
+  readonly sleepers: readonly Sleeper[];
+  readonly groups: readonly Group[];
+  readonly kit: readonly KitItem[];
+  readonly night?: Night;
+  readonly defaultsUsed: readonly DefaultUsed[];
+}
+
+export interface DefaultUsed {
+  /** Key in the table of defaults; the field as the camp file spells it, with the ids it was used for. */
+  readonly field: string;
+  readonly value: number | string | boolean;
+  readonly for: readonly string[];
+}
+
+export interface Place {
+  readonly latDeg: number;
+  readonly lonDeg: number;
+  readonly elevationM?: number;
+  readonly timezone?: string;
+}
+
+export type PositionSource = "taped" | "stepped" | "gps";
+
+export interface Ground {
+  readonly trees: readonly Tree[];
+  readonly pairs: readonly StatedPair[];
+  readonly obstacles: readonly Obstacle[];
+  /** Fall of the whole site where trees carry no elevation: rise per run, and the bearing that goes down [rad]. */
+  readonly slope?: { readonly riseRatio: number; readonly downhillRad: number };
+  readonly source: PositionSource;
+  readonly positionErrorM: number;
+  readonly meetingPoint?: Spot;
+  readonly muster?: Spot;
+  readonly fallback?: Spot;
+}
+
+/** A named spot; `at` is absent where only words are known ("the barn, nine minutes"). */
+export interface Spot {
+  readonly at?: GroundXY;
+  readonly note?: string;
+}
+
+/** Two trees known by tag and distance alone, without a map. */
+export interface StatedPair {
+  readonly id: string;
+  readonly trees: readonly [string, string];
+  /** Level distance centre to centre [m]; from `steps` × the stepper's calibrated step where stepped. */
+  readonly spanM: number;
+  readonly stepped: boolean;
+  readonly bearingRad?: number;
+  /** Ground at the second tree below the first [m]; absent: not known. */
+  readonly fallM?: number;
+  readonly dbhM: readonly [number, number];
+  /** True where the trunks' diameters are the default and nobody measured them. */
+  readonly dbhAssumed: boolean;
+  readonly lookedAt?: Looked;
+  /** Ids of pairs that cannot be used together with this one. */
+  readonly tooNear: readonly string[];
+}
+
+export interface Sleeper {
+  readonly id: string;
+  readonly name: string;
+  readonly massKg: number;
+  readonly statureM: number;
+  readonly ageYears?: number;
+  readonly sex?: "f" | "m";
+  /** The hand of the side the head lies on. */
+  readonly hand: "left" | "right";
+  /** Highest point this person can set a strap at [m]. */
+  readonly reachM: number;
+  /** One of this person's own steps [m]. */
+  readonly stepM: number;
+  readonly sleeps: "cold" | "usual" | "warm";
+  readonly group?: string;
+  readonly leads: boolean;
+  readonly near: readonly string[];
+  readonly apart: readonly string[];
+  /** Item ids kept for this sleeper. */
+  readonly kit: readonly string[];
+}
+
+export interface Group {
+  readonly id: string;
+  readonly withinM: number;
+  readonly zone?: string;
+}
+
+export interface Night {
+  readonly lowK: number;
+  readonly highK?: number;
+  /** Open ground at `windHeightM`. */
+  readonly windMS: number;
+  readonly gustMS: number;
+  readonly windHeightM: number;
+  /** Where the wind comes from, clockwise from north [rad]. */
+  readonly windFromRad?: number;
+  readonly rainMmH: number;
+  readonly humidityRatio: number;
+  readonly cloudRatio: number;
+  readonly stationElevationM?: number;
+  readonly stopGustMS?: number;
+}

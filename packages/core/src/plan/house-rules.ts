@@ -1,0 +1,32 @@
+import type { ObstacleKind } from "../site/obstacle.ts";
+
+/** One house rule: its value, who says so, and the civil day it was read. */
+export interface HouseRule {
+  readonly value: number;
+  readonly source: string;
+  readonly readOn?: string;
+}
+
+export type PresetName = "cautious" | "usual" | "backcountry";
+
+/** The limits of land manager and organisation, with presets filled in. Lengths in metres. */
+export interface HouseRules {
+  readonly preset: PresetName;
+  readonly spanMinM: HouseRule;
+  readonly spanMaxM: HouseRule;
+  readonly spanIdealM: HouseRule;
+  readonly trunkMinM: HouseRule;
+  readonly strapWidthMinM: HouseRule;
+  readonly hammocksPerTree: HouseRule;
+  /** Absent where nobody caps it. */
+  readonly strapHeightMaxM?: HouseRule;
+  readonly lowPointMaxM?: HouseRule;
+  readonly designFactor: HouseRule;
+  readonly angleMinRad: HouseRule;
+  readonly angleMaxRad: HouseRule;
+  /** Dead trees keep everything away within this many of their own heights. */
+  readonly deadTreeHeights: HouseRule;
+  /** Half width of the strip a berth keeps for tarp and guy lines [m]. */
+  readonly footprintHalfWidthM: HouseRule;
+  readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;
+}

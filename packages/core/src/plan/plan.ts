@@ -1,0 +1,85 @@
+import type { Finding, Verdict } from "../outcome/finding.ts";
+import type { Hang } from "../statics/hang-types.ts";
+import type { DefaultUsed } from "./camp.ts";
+
+/** Parts of the work a plan may have done. A part that was not computed stands in `notChecked`. */
+export type PlanPart = "site" | "hang" | "strength" | "trunk" | "tarp" | "rain" | "warmth" | "night" | "cuts" | "packing";
+
+export interface Plan {
+  readonly campName: string;
+  readonly engine: string;
+  readonly verdict: Verdict;
+  readonly treesLookedAt: TreesLookedAt;
+  readonly checked: readonly PlanPart[];
+  readonly notChecked: readonly PlanPart[];
+  readonly asked: number;
+  readonly placed: number;
+  readonly bound: number;
+  /** Weighted objective of the chosen berths [m]; its proven lower bound; (cost − bound)/max(cost, 1e-4). */
+  readonly cost: number;
+  readonly lowerBound: number;
+  readonly gap: number;
+  readonly method: string;
+  readonly berths: readonly PlannedBerth[];
+  readonly unplaced: readonly Unplaced[];
+  readonly supply: Supply;
+  readonly defaultsUsed: readonly DefaultUsed[];
+  readonly findings: readonly Finding[];
+}
+
+/** Trees that carry berths: how many somebody looked at, who and when. */
+export interface TreesLookedAt {
+  readonly done: number;
+  readonly of: number;
+  readonly by: readonly string[];
+  readonly on?: string;
+}
+
+export interface PlannedBerth {
+  /** "1", "2", … in the order of the map, west to east within rows from the north; stable for one plan. */
+  readonly id: string;
+  readonly sleeper: string;
+  readonly headTree: string;
+  readonly footTree: string;
+  readonly spanM: number;
+  /** Head to foot, clockwise from north [rad]; absent where nobody knows. */
+  readonly bearingRad?: number;
+  /** Id of the stated pair this berth uses, where there is no map. */
+  readonly pair?: string;
+  /** Whether the heights of both trees' ground are known; if not, the foot strap is told from level. */
+  readonly groundKnown: boolean;
+  /** True where the trees' positions are stepped or from GPS: step the span out before use. */
+  readonly stepItOut: boolean;
+  readonly hang: Hang;
+  readonly kit: BerthKit;
+  /** Id of the sleeper who can reach the marks; the sleeper's own id unless a taller one must help. */
+  readonly setBy: string;
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+}
+
+export interface BerthKit {
+  readonly hammock?: string;
+  readonly suspension?: string;
+  readonly tarp?: string;
+  readonly under?: string;
+  readonly over?: string;
+}
+
+export interface Unplaced {
+  readonly sleeper: string;
+  readonly because: readonly Finding[];
+}
+
+/** From stems to berths, and what was lost on the way. */
+export interface Supply {
+  readonly trees: number;
+  readonly usable: number;
+  /** Pairs of usable trees whose span lies in the house rules. */
+  readonly pairs: number;
+  readonly blockedBy: Readonly<Record<BlockedBy, number>>;
+  /** Berths left for the search (each pair counted once). */
+  readonly berths: number;
+}
+
+export type BlockedBy = "stem" | "dead-tree" | "overhead" | "obstacle" | "hang";

@@ -1,0 +1,2 @@
+export type * from "./linear-solver.ts";
+export type * from "./berth-search-types.ts";

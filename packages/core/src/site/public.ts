@@ -1,0 +1,3 @@
+export type * from "./tree.ts";
+export type * from "./obstacle.ts";
+export type * from "./places-types.ts";

@@ -1,0 +1,139 @@
+import type { Basis } from "../outcome/basis.ts";
+import type { Limit } from "../outcome/outcome.ts";
+import type { Radians } from "../quantity/angle.ts";
+
+/** One end of the hang as asked for. */
+export interface HangEnd {
+  /** Trunk diameter at the strap [m]. */
+  readonly dbhM: number;
+  /** Ground at the tree [m], any common datum. */
+  readonly elevationM: number;
+}
+
+export interface HangInput {
+  /** Level distance centre to centre of the trunks [m]. */
+  readonly spanM: number;
+  readonly head: HangEnd;
+  readonly foot: HangEnd;
+  readonly hammock: {
+    readonly lengthM: number;
+    readonly ridgelineM?: number;
+    readonly massKg: number;
+    readonly eaN?: number;
+  };
+  readonly suspension: {
+    readonly type: "tied-webbing" | "whoopie-sling";
+    readonly minM: number;
+    readonly maxM?: number;
+    readonly eaN?: number;
+  };
+  readonly sleeper: { readonly massKg: number; readonly statureM: number };
+  readonly targets: {
+    /** Mean of both strap angles below level, at the tree. */
+    readonly angle: Radians;
+    readonly seatHeightM?: number;
+    readonly footRaiseM: number;
+  };
+  readonly limits: HangLimits;
+}
+
+/** What bounds the hang; absent means nobody bounds it. */
+export interface HangLimits {
+  readonly angleMin: Radians;
+  readonly angleMax: Radians;
+  /** Highest the person who sets the strap can reach [m above the ground at that tree]. */
+  readonly reachM?: number;
+  readonly strapHeightMaxM?: number;
+  readonly lowPointMaxM?: number;
+  /** Least clearance of lowest cloth over the ground, lying [m]. */
+  readonly lowPointMinM: number;
+  readonly seatHeightMinM: number;
+  readonly seatHeightMaxM: number;
+  readonly footRaiseMinM: number;
+  readonly footRaiseMaxM: number;
+}
+
+export interface StrapHang {
+  /** Middle of the strap above the ground at this tree [m]. */
+  readonly strapHeightM: number;
+  /** The strap above the level through the head tree's ground [m]. */
+  readonly aboveLevelM: number;
+  /** Bark to hammock end, loaded [m]. */
+  readonly strapLengthM: number;
+  /** Length of webbing or strap to bring, wraps, knot and tail included [m]. */
+  readonly webbingM: number;
+  /** Below level, at the tree. */
+  readonly angle: Radians;
+  readonly pullN: number;
+  readonly sidewaysN: number;
+  readonly downN: number;
+}
+
+/** Quantities that carry an `ok` range or a `band`; head and foot are told apart by the prefix. */
+export type HangQuantity =
+  | "head.strapHeightM"
+  | "foot.strapHeightM"
+  | "head.strapLengthM"
+  | "foot.strapLengthM"
+  | "head.angle"
+  | "foot.angle"
+  | "head.pullN"
+  | "foot.pullN"
+  | "spanM"
+  | "seatHeightM"
+  | "lowPointM"
+  | "footRaiseM"
+  | "ridgelinePullN";
+
+/** How far one quantity may be off, all else as planned, before a limit is met. */
+export interface OkRange {
+  readonly low: number;
+  readonly high: number;
+  readonly bindsLow: Limit;
+  readonly bindsHigh: Limit;
+}
+
+export type BandRange = readonly [low: number, high: number];
+
+/**
+ * Where everything is, in the upright plane through both trees. x runs from the head tree's centre
+ * to the foot tree's, z up from the ground at the head tree [m].
+ */
+export interface HangShape {
+  readonly headAnchor: Point2;
+  readonly footAnchor: Point2;
+  readonly headGather: Point2;
+  readonly footGather: Point2;
+  /** Cloth lying, gather to gather. */
+  readonly cloth: readonly Point2[];
+  /** Cloth with the sleeper sitting across the middle. */
+  readonly clothSitting: readonly Point2[];
+  /** Underside of the body on the cloth, lying: ankle, knee, hip, shoulder, head. */
+  readonly body: Readonly<Record<"ankle" | "knee" | "hip" | "shoulder" | "head", Point2>>;
+  readonly ridgelineTaut: boolean;
+  readonly groundHeadZM: 0;
+  readonly groundFootZM: number;
+}
+
+export type Point2 = readonly [xM: number, zM: number];
+
+export interface Hang {
+  readonly head: StrapHang;
+  readonly foot: StrapHang;
+  readonly ridgelineM?: number;
+  /** Absent without a ridgeline; 0 where it is slack. */
+  readonly ridgelinePullN?: number;
+  readonly seatHeightM: number;
+  readonly lowPointM: number;
+  readonly footRaiseM: number;
+  /** The foot strap above the head strap, sighted level across [m]; needs no survey. */
+  readonly levelFootOverHeadM: number;
+  readonly settleM?: number;
+  readonly ok: Readonly<Partial<Record<HangQuantity, OkRange>>>;
+  readonly band: Readonly<Partial<Record<HangQuantity, BandRange>>>;
+  readonly shape: HangShape;
+  readonly notes: readonly string[];
+  readonly residual: number;
+  readonly iterations: number;
+  readonly basis: Basis;
+}

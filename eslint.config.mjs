@@ -17,6 +17,14 @@ const NAMED_EXPORTS = {
   selector: "ExportDefaultDeclaration",
   message: "Named exports only.",
 };
+const DOUBLE_CAST = {
+  selector: "TSAsExpression > TSAsExpression[typeAnnotation.type='TSUnknownKeyword']",
+  message: "No cast through unknown: narrow the value instead.",
+};
+const CAST = {
+  selector: "TSAsExpression:not([typeAnnotation.typeName.name='const'])",
+  message: "No casts in core; makers of brands live in quantity/.",
+};
 const AMBIENT = [
   "Date",
   "performance",
@@ -45,7 +53,7 @@ export default defineConfig(
       eqeqeq: "error",
       "no-console": "off",
       "prefer-const": "error",
-      "no-restricted-syntax": ["error", NAMED_EXPORTS],
+      "no-restricted-syntax": ["error", NAMED_EXPORTS, DOUBLE_CAST],
     },
   },
   {
@@ -83,6 +91,11 @@ export default defineConfig(
         { object: "Math", property: "random", message: "Chance is an argument: take a seed." },
       ],
     },
+  },
+  {
+    files: ["packages/core/src/**/*.ts"],
+    ignores: ["**/*.test.ts", "**/*.fixture.ts", "packages/core/src/quantity/**"],
+    rules: { "no-restricted-syntax": ["error", NAMED_EXPORTS, DOUBLE_CAST, CAST] },
   },
   {
     files: ["packages/{core,drawing,edge}/src/**/*.ts"],

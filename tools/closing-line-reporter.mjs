@@ -1,13 +1,14 @@
 /**
- * @import { TestModule } from "vitest/node"
  * @typedef {{ passed: number, failed: number, skipped: number }} Tally
+ * @typedef {{ result: () => { state: string } }} RunTest
+ * @typedef {{ state: () => string, children: { allTests: () => Iterable<RunTest> } }} RunModule
  */
 
 /**
  * Counts the outcome of every test, and one failure for a file that broke without a failed test of its own.
  * A throwing `beforeAll` only skips the tests below it; counted by tests alone the line would read 0 failed.
  *
- * @param {ReadonlyArray<TestModule>} modules
+ * @param {ReadonlyArray<RunModule>} modules
  * @returns {Tally}
  */
 export function tally(modules) {
@@ -34,7 +35,7 @@ export function closingLine({ passed, failed, skipped }) {
 /** Prints the plain last line of a test run. */
 export default class ClosingLineReporter {
   /**
-   * @param {ReadonlyArray<TestModule>} modules
+   * @param {ReadonlyArray<RunModule>} modules
    * @param {ReadonlyArray<unknown>} unhandledErrors
    */
   onTestRunEnd(modules, unhandledErrors) {

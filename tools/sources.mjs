@@ -13,7 +13,9 @@ export function sourceKeyModule(sources) {
       throw new Error(`handbook/sources.json: ${key} needs "title" and "seen"`);
     }
   }
-  const members = Object.keys(sources).sort().map((key) => `  | ${JSON.stringify(key)}`);
+  const members = Object.keys(sources)
+    .sort()
+    .map((key) => `  | ${JSON.stringify(key)}`);
   return [
     "// Made from handbook/sources.json by `npm run sources`. Do not edit by hand.",
     "export type SourceKey =",

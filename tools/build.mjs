@@ -1,0 +1,51 @@
+import { chmod } from "node:fs/promises";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { ROOT } from "./source-files.mjs";
+
+const CLI = join(ROOT, "packages", "cli");
+const WEB = join(ROOT, "packages", "web");
+
+/**
+ * Bundles the command line into one file; the solver and the PDF writer stay packages beside it.
+ *
+ * @param {string} [outfile]
+ * @returns {Promise<string>} the file
+ */
+export async function buildCli(outfile = join(CLI, "dist", "nightspan.mjs")) {
+  const { build } = await import("esbuild");
+  await build({
+    absWorkingDir: CLI,
+    entryPoints: [join("src", "main.ts")],
+    outfile,
+    bundle: true,
+    minifySyntax: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    conditions: ["camp-source"],
+    external: ["highs", "pdfkit", "dejavu-fonts-ttf"],
+    banner: {
+      js: '#!/usr/bin/env node\nimport { createRequire as requireMaker } from "node:module";\nconst require = requireMaker(import.meta.url);',
+    },
+    logLevel: "warning",
+  });
+  await chmod(outfile, 0o755);
+  return outfile;
+}
+
+/**
+ * Builds the app.
+ *
+ * @returns {Promise<string>} the folder to serve
+ */
+export async function buildApp() {
+  const { build } = await import("vite");
+  await build({ root: WEB, logLevel: "warn" });
+  return join(WEB, "dist");
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
+  console.log(`command line: ${await buildCli()}`);
+  console.log(`app: ${await buildApp()}`);
+}

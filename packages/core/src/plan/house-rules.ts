@@ -26,6 +26,8 @@ export interface HouseRules {
   readonly angleMaxRad: HouseRule;
   /** Dead trees keep everything away within this many of their own heights. */
   readonly deadTreeHeights: HouseRule;
+  /** The same for doubtful trees; absent: as for dead ones. */
+  readonly doubtfulTreeHeights?: HouseRule;
   /** Half width of the strip a berth keeps for tarp and guy lines [m]. */
   readonly footprintHalfWidthM: HouseRule;
   readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;

@@ -1,9 +1,11 @@
 import type { Finding, Verdict } from "../outcome/finding.ts";
 import type { Hang } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
+import type { CautionKey } from "./cautions.ts";
 
 /** Parts of the work a plan may have done. A part that was not computed stands in `notChecked`. */
-export type PlanPart = "site" | "hang" | "strength" | "trunk" | "tarp" | "rain" | "warmth" | "night" | "cuts" | "packing";
+export type PlanPart =
+  "site" | "hang" | "strength" | "trunk" | "tarp" | "rain" | "warmth" | "night" | "cuts" | "packing";
 
 export interface Plan {
   readonly campName: string;
@@ -24,7 +26,10 @@ export interface Plan {
   readonly unplaced: readonly Unplaced[];
   readonly supply: Supply;
   readonly defaultsUsed: readonly DefaultUsed[];
+  /** What is about the camp as a whole; each berth carries its own. */
   readonly findings: readonly Finding[];
+  /** What stands on every plan whatever was computed. */
+  readonly cautions: readonly CautionKey[];
 }
 
 /** Trees that carry berths: how many somebody looked at, who and when. */

@@ -1,0 +1,211 @@
+import type { SourceKey } from "../outcome/source-key.ts";
+
+/** One line of the table: what is taken where the camp file is silent, in the file's own unit, and why. */
+export interface DefaultEntry {
+  readonly value: number | string | boolean;
+  /** Unit as the camp file writes it; "x stature" for a share of the sleeper's own stature; "" for none. */
+  readonly unit: string;
+  readonly why: string;
+  readonly source: SourceKey;
+}
+
+/**
+ * All that is taken for granted where the camp file is silent, by key. Keys are paths of the camp file; those
+ * under `hang` and `kit.default` are no fields of it and can only be changed here.
+ *
+ * The house-rule presets are the second half of the table: `RULE_DEFAULTS` in `rule-defaults.ts`.
+ */
+export const DEFAULTS = {
+  "ground.trees[].condition": {
+    value: "not-looked-at",
+    unit: "",
+    why: "A tree nobody speaks of was not looked at.",
+    source: "house-convention",
+  },
+  "ground.trees[].use": {
+    value: true,
+    unit: "",
+    why: "A listed tree may be used unless somebody says otherwise.",
+    source: "house-convention",
+  },
+  "ground.trees[].height_m": {
+    value: "4 m + 0.5 m per cm of trunk diameter",
+    unit: "",
+    why: "A generous height for forest trees, for how far a dead one may fall; measure it where it matters.",
+    source: "house-convention",
+  },
+  "ground.pairs[].dbh_cm": {
+    value: 30,
+    unit: "cm",
+    why: "A middling trunk, so that lengths come out; the trunk itself stays unmeasured and is told so.",
+    source: "house-convention",
+  },
+  "ground.source": {
+    value: "taped",
+    unit: "",
+    why: "A list of coordinates is taken as measured unless it says stepped or GPS.",
+    source: "house-convention",
+  },
+  "ground.position_error_m": {
+    value: 0.1,
+    unit: "m",
+    why: "Tape and compass among trees.",
+    source: "common-practice",
+  },
+  "ground.obstacles[].setback_m": {
+    value: 5,
+    unit: "m",
+    why: "Reach of a dead or hung-up limb where nobody measured it; other kinds take the house rule of their kind.",
+    source: "common-practice",
+  },
+  "rules.preset": {
+    value: "usual",
+    unit: "",
+    why: "Our own neutral middle; the land manager's figures win wherever they are given.",
+    source: "common-practice",
+  },
+  "sleepers[].mass_kg": {
+    value: 80,
+    unit: "kg",
+    why: "A grown person with night things on.",
+    source: "house-convention",
+  },
+  "sleepers[].hand": {
+    value: "right",
+    unit: "",
+    why: "One hand for the whole group, so that tarps can be pitched alike.",
+    source: "common-practice",
+  },
+  "sleepers[].reach_m": {
+    value: 1.2,
+    unit: "x stature",
+    why: "Where two hands can still work a strap overhead: below the fingertips of a raised arm.",
+    source: "common-practice",
+  },
+  "sleepers[].step_m": {
+    value: 0.41,
+    unit: "x stature",
+    why: "One easy step; everybody should calibrate their own once.",
+    source: "common-practice",
+  },
+  "sleepers[].sleeps": {
+    value: "usual",
+    unit: "",
+    why: "Neither a cold nor a warm sleeper.",
+    source: "house-convention",
+  },
+  "sleepers[].leads": {
+    value: false,
+    unit: "",
+    why: "Somebody is a leader only where the file says so.",
+    source: "house-convention",
+  },
+  "kit[].state": {
+    value: "in-use",
+    unit: "",
+    why: "Listed kit is in use unless it is quarantined or retired.",
+    source: "house-convention",
+  },
+  "kit[].count": {
+    value: 1,
+    unit: "",
+    why: "One line is one thing unless a count is given.",
+    source: "house-convention",
+  },
+  "kit[].layers": { value: 1, unit: "", why: "Single cloth.", source: "common-practice" },
+  "kit[].net": { value: false, unit: "", why: "No net unless it is listed.", source: "house-convention" },
+  "kit[].min_m": {
+    value: 0,
+    unit: "m",
+    why: "Webbing can be tied off right at the bark; a sling's shortest length should be given.",
+    source: "common-practice",
+  },
+  "kit[].strap_width_mm": {
+    value: 25,
+    unit: "mm",
+    why: "The narrowest strap that land managers commonly allow.",
+    source: "common-practice",
+  },
+  "kit[].width_m": { value: 1.5, unit: "m", why: "A usual single hammock.", source: "common-practice" },
+  "kit.hammock.mass_kg": {
+    value: 0.6,
+    unit: "kg",
+    why: "A single gathered-end hammock with its end loops.",
+    source: "common-practice",
+  },
+  "kit.default.hammock.length_m": {
+    value: 3,
+    unit: "m",
+    why: "A usual gathered-end hammock, where the store lists no hammock at all.",
+    source: "common-practice",
+  },
+  "kit.default.suspension.type": {
+    value: "tied-webbing",
+    unit: "",
+    why: "It fits every length, where the store lists no suspension at all.",
+    source: "common-practice",
+  },
+  "night.wind_height_m": {
+    value: 10,
+    unit: "m",
+    why: "The height of weather services' wind.",
+    source: "common-practice",
+  },
+  "night.humidity": { value: 0.8, unit: "1", why: "A usual night in a wood.", source: "common-practice" },
+  "night.cloud": {
+    value: 0,
+    unit: "1",
+    why: "A clear sky is the colder night.",
+    source: "common-practice",
+  },
+  "night.rain_mm_h": { value: 0, unit: "mm/h", why: "No rain unless forecast.", source: "house-convention" },
+  "hang.angle_deg": {
+    value: 30,
+    unit: "deg",
+    why: "The common aim for the strap below level: a compromise of comfort and pull, not a safety line.",
+    source: "common-practice",
+  },
+  "hang.foot_raise_m": {
+    value: 0.2,
+    unit: "m",
+    why: "Foot end higher than the head end, against sliding down.",
+    source: "common-practice",
+  },
+  "hang.foot_raise_least_m": {
+    value: 0.1,
+    unit: "m",
+    why: "Below this people tell of sliding to the foot end.",
+    source: "common-practice",
+  },
+  "hang.foot_raise_most_m": {
+    value: 0.3,
+    unit: "m",
+    why: "Above this the head lies low.",
+    source: "common-practice",
+  },
+  "hang.seat_least": {
+    value: 0.2,
+    unit: "x stature",
+    why: "Lower and it is hard to get up; a seat is about knee height, 0.24 of stature and a shoe.",
+    source: "ansur-ii",
+  },
+  "hang.seat_most": {
+    value: 0.32,
+    unit: "x stature",
+    why: "Higher and the feet leave the ground: people tip on entry.",
+    source: "ansur-ii",
+  },
+  "hang.low_point_least_m": {
+    value: 0.2,
+    unit: "m",
+    why: "Lowest cloth above the ground, lying: room for an underblanket and a night's settling.",
+    source: "common-practice",
+  },
+} as const satisfies Readonly<Record<string, DefaultEntry>>;
+
+export type DefaultKey = keyof typeof DEFAULTS;
+
+/** One line of the table by its key; the keys in order with `Object.keys(DEFAULTS)`. */
+export function defaultEntry(key: DefaultKey): DefaultEntry {
+  return DEFAULTS[key];
+}

@@ -11,7 +11,7 @@ export interface Camp {
   readonly name: string;
   /** Civil date of the night, "2027-05-14". */
   readonly date?: string;
-  readonly place?: Place;
+  readonly place?: CampPlace;
   readonly ground?: Ground;
   readonly rules: HouseRules;
   readonly sleepers: readonly Sleeper[];
@@ -28,7 +28,7 @@ export interface DefaultUsed {
   readonly for: readonly string[];
 }
 
-export interface Place {
+export interface CampPlace {
   readonly latDeg: number;
   readonly lonDeg: number;
   readonly elevationM?: number;

@@ -1,39 +1,36 @@
-// Makes packages/core/src/outcome/source-key.ts from handbook/sources.json, so that a source key that
-// is not in the list of sources does not compile. `--check` only says whether the two agree.
 import { readFileSync, writeFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { ROOT } from "./source-files.mjs";
 
-const LIST = new URL("../handbook/sources.json", import.meta.url);
-const MADE = new URL("../packages/core/src/outcome/source-key.ts", import.meta.url);
+const LIST = join(ROOT, "handbook", "sources.json");
+const MODULE = join(ROOT, "packages", "core", "src", "outcome", "source-key.ts");
 
-/** @param {Record<string, { title?: unknown, seen?: unknown }>} sources */
-export function sourceKeyModule(sources) {
-  for (const [key, source] of Object.entries(sources)) {
-    if (typeof source.title !== "string" || typeof source.seen !== "string") {
-      throw new Error(`handbook/sources.json: ${key} needs "title" and "seen"`);
-    }
-  }
-  const members = Object.keys(sources)
-    .sort()
-    .map((key) => `  | ${JSON.stringify(key)}`);
+/**
+ * The module that holds the type of all source keys.
+ *
+ * @param {string} json  the text of handbook/sources.json
+ * @returns {string}
+ */
+export function sourceKeyModule(json) {
+  const keys = Object.keys(JSON.parse(json)).sort();
+  const lines = keys.map((key) => `  | ${JSON.stringify(key)}`);
   return [
     "// Made from handbook/sources.json by `npm run sources`. Do not edit by hand.",
     "export type SourceKey =",
-    `${members.join("\n")};`,
+    `${lines.join("\n")};`,
     "",
   ].join("\n");
 }
 
-function main() {
-  const made = sourceKeyModule(JSON.parse(readFileSync(LIST, "utf8")));
-  if (!process.argv.includes("--check")) {
-    writeFileSync(MADE, made);
-    return;
-  }
-  if (readFileSync(MADE, "utf8") !== made) {
-    process.stderr.write("source-key.ts is not what handbook/sources.json says: run `npm run sources`\n");
-    process.exitCode = 1;
-  }
+/** The sentence that says what to do where list and module differ, or undefined. */
+export function sourcesFault() {
+  const made = sourceKeyModule(readFileSync(LIST, "utf8"));
+  return made === readFileSync(MODULE, "utf8")
+    ? undefined
+    : "source-key.ts differs from handbook/sources.json: run `npm run sources`";
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) main();
+if (import.meta.url === pathToFileURL(process.argv[1] ?? "").href) {
+  writeFileSync(MODULE, sourceKeyModule(readFileSync(LIST, "utf8")));
+}

@@ -1,6 +1,4 @@
-/** Where the figures of a row were seen. */
-export type Seen = "read" | "from memory" | "common practice, no source" | "derived";
-
+/** Where the figures of a row can have been seen. */
 const SEEN: readonly string[] = ["read", "from memory", "common practice, no source", "derived"];
 
 /** One row of figures from outside the code. */
@@ -9,7 +7,7 @@ export interface CheckRow<Given> {
   readonly source: string;
   /** Page, table or equation within the source. */
   readonly locator: string;
-  /** One of `Seen`; typed as text so that imported JSON fits. */
+  /** One of the four words of `SEEN`; typed as text so that imported JSON fits. */
   readonly seen: string;
   readonly given: Given;
   readonly expected: Readonly<Record<string, number | undefined>>;

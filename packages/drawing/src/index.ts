@@ -1,1 +1,11 @@
-export {};
+export type * from "./scene/scene.ts";
+export type * from "./scene/text-item.ts";
+export { ENGLISH, type WordKey } from "./words/english.ts";
+export { plainLabels } from "./words/plain-labels.ts";
+export { plainMeasure } from "./words/plain-measure.ts";
+export { LINE, LINE_MM, THEMES, TYPE, TYPE_MM } from "./colour/tokens.ts";
+export type { ColourToken, Theme, ThemeName } from "./colour/tokens.ts";
+export { colourTokens, tokensCss } from "./colour/tokens-css.ts";
+export { pathData, renderSvg, type RenderOptions } from "./svg/render-svg.ts";
+export { direction, type Direction } from "./svg/direction.ts";
+export { LATIN_STACK, NAME_STACK, fontStack } from "./svg/font-stack.ts";

@@ -1,0 +1,20 @@
+/** A number as a drawing writes it: three decimals at most, no trailing noughts, never −0. */
+export function fixed(value: number): string {
+  if (!Number.isFinite(value)) throw new Error(`a drawing holds ${value}, which is no place on paper`);
+  const rounded = Math.round(value * 1000) / 1000;
+  return String(rounded === 0 ? 0 : rounded);
+}
+
+/** Text with the five letters escaped that mean something to XML; letters XML cannot hold become spaces. */
+export function escaped(text: string): string {
+  return text
+    .replace(FORBIDDEN, " ")
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;")
+    .replace(/"/g, "&quot;")
+    .replace(/'/g, "&#39;");
+}
+
+/** Control letters, lone surrogates and the two that are no letters. */
+const FORBIDDEN = /[\p{Cs}\uFFFE\uFFFF]|(?![\t\n\r])\p{Cc}/gu;

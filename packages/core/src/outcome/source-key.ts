@@ -6,6 +6,7 @@ export type SourceKey =
   | "catenary"
   | "common-practice"
   | "de-leva-1996"
+  | "drillis-contini-1966"
   | "elastic-catenary"
   | "hang-chain"
   | "house-convention"

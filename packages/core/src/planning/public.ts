@@ -1,2 +1,3 @@
 export type * from "./linear-solver.ts";
 export type * from "./berth-search-types.ts";
+export * from "./body-mark.ts";

@@ -1,0 +1,50 @@
+import { checks } from "@nightspan/checks";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { BODY_MARKS, bodyMark } from "./body-mark.ts";
+import rows from "./body-mark.checks.json" with { type: "json" };
+
+checks(rows, ({ height_m, stature_m }) => ({ mark_m: bodyMark(height_m, stature_m).markM }));
+
+describe("bodyMark", () => {
+  it("names the place a strap is set at by its nearest mark", () => {
+    expect(bodyMark(1.7, 1.75).mark).toBe("forehead");
+    expect(bodyMark(1.44, 1.75).mark).toBe("shoulder");
+    expect(bodyMark(2.1, 1.75).mark).toBe("reach");
+  });
+
+  it("says how far the height is from the mark", () => {
+    expect(bodyMark(2.2, 1.75).deviationM).toBeCloseTo(0.1, 12);
+    expect(bodyMark(0.4, 1.6).deviationM).toBeCloseTo(0.4 - 0.285 * 1.6, 12);
+  });
+
+  it("is never nearer to another mark of the same person", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        fc.double({ min: 1, max: 2.2, noNaN: true }),
+        (h, s) => {
+          const { deviationM } = bodyMark(h, s);
+          return BODY_MARKS.every(({ ofStature }) => Math.abs(h - ofStature * s) >= Math.abs(deviationM));
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
+  });
+
+  it("scales with the person: the same share of stature is the same mark", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.2, max: 1.3, noNaN: true }),
+        fc.double({ min: 1, max: 2.2, noNaN: true }),
+        (r, s) => {
+          const here = bodyMark(r * s, s);
+          const nearTie = Math.abs(here.deviationM) / s;
+          const other = bodyMark(r * 1.5, 1.5);
+          return here.mark === other.mark || Math.abs(Math.abs(other.deviationM) / 1.5 - nearTie) < 1e-9;
+        },
+      ),
+      { seed: 1, numRuns: 200 },
+    );
+  });
+});

@@ -108,6 +108,11 @@ export default defineConfig(
     },
   },
   {
+    // The author of a check row says what its `given` holds; a wrong word there fails the row.
+    files: ["checks/run-checks.ts"],
+    rules: { "@typescript-eslint/no-unnecessary-type-parameters": "off" },
+  },
+  {
     files: ["*.config.{ts,mjs}", "packages/*/*.config.ts", "tools/*-reporter.mjs"],
     rules: { "no-restricted-syntax": "off" },
   },

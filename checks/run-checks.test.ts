@@ -44,13 +44,21 @@ describe("a checks file", () => {
 
   it("is refused when one of two figures has no tolerance, or a tolerance is negative", () => {
     const two = { ...ROW, expected: { half: 5, third: 3 } };
-    expect(checkFileFaults({ model: "half", rows: [two] })).toEqual(["row halved: tolerance.third is needed"]);
+    expect(checkFileFaults({ model: "half", rows: [two] })).toEqual([
+      "row halved: tolerance.third is needed",
+    ]);
     const negative = { ...ROW, tolerance: { half: -1 } };
     expect(checkFileFaults({ model: "half", rows: [negative] })).toHaveLength(1);
   });
 
   it("is refused when empty, or when an id comes twice", () => {
     expect(checkFileFaults({ model: "half", rows: [] })).toHaveLength(1);
-    expect(checkFileFaults({ model: "half", rows: [ROW, ROW] })).toEqual(["row halved: the id is used twice"]);
+    expect(checkFileFaults({ model: "half", rows: [ROW, ROW] })).toEqual([
+      "row halved: the id is used twice",
+    ]);
   });
 });
+
+checks<{ whole: number }>(new URL("./half.checks.json", import.meta.url), ({ whole }) => ({
+  half: whole / 2,
+}));

@@ -20,6 +20,9 @@ declare module "vitest" {
   }
 }
 
+type Figures = Readonly<Record<string, number | undefined>>;
+type GivenOf<Rows extends CheckFile<unknown>> = Rows["rows"][number]["given"];
+
 /**
  * Registers one test for each row of a checks file.
  *
@@ -29,14 +32,19 @@ declare module "vitest" {
  * @param source   the imported JSON (its `given` then has its own type), or the URL of the file
  * @param compute  from `given` to at least the expected keys
  */
+export function checks<Rows extends CheckFile<unknown>>(
+  source: Rows,
+  compute: (given: GivenOf<Rows>) => Figures,
+): void;
 export function checks<Given = Readonly<Record<string, number>>>(
-  source: URL | CheckFile<Given>,
-  compute: (given: Given) => Readonly<Record<string, number>>,
-): void {
+  source: URL,
+  compute: (given: Given) => Figures,
+): void;
+export function checks<Given>(source: URL | CheckFile<Given>, compute: (given: Given) => Figures): void {
   const file: unknown = source instanceof URL ? JSON.parse(readFileSync(source, "utf8")) : source;
   const faults = checkFileFaults(file);
   if (faults.length > 0) {
-    it(`checks file can be used`, () => expect(faults).toEqual([]));
+    it("checks file can be used", () => expect(faults).toEqual([]));
     return;
   }
   const { model, rows } = trusted<Given>(file);
@@ -52,7 +60,7 @@ export function checks<Given = Readonly<Record<string, number>>>(
 }
 
 /** Each expected figure of a row beside the one that was computed; NaN where none was. */
-export function rowErrors<Given>(row: CheckRow<Given>, got: Readonly<Record<string, number>>): CheckError[] {
+export function rowErrors<Given>(row: CheckRow<Given>, got: Figures): CheckError[] {
   const home = { row: row.id, source: `${row.source}, ${row.locator}` };
   return Object.entries(row.expected).flatMap(([key, expected]) =>
     expected === undefined

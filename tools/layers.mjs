@@ -1,9 +1,10 @@
-import { posix } from "node:path";
+import { readFileSync } from "node:fs";
+import { join, posix } from "node:path";
 import { pathToFileURL } from "node:url";
 import ts from "typescript";
 import { cycles } from "./cycles.mjs";
 import { sizeReport } from "./sizes.mjs";
-import { isTest, packageSources } from "./source-files.mjs";
+import { isTest, packageSources, ROOT } from "./source-files.mjs";
 
 /** @import { SourceFile } from "./source-files.mjs" */
 
@@ -81,6 +82,45 @@ export function layerFaults(files) {
       return fault === undefined ? [] : [`${file.path}: imports ${wanted}: ${fault}`];
     }),
   );
+}
+
+/**
+ * One sentence for each import of an outside package that the importing package's own manifest does not name.
+ *
+ * @param {readonly SourceFile[]} files
+ * @param {(pack: string) => readonly string[]} namedBy  the dependencies in a package's manifest
+ * @returns {string[]}
+ */
+export function undeclaredFaults(files, namedBy) {
+  return files
+    .filter(({ path }) => !isTest(path))
+    .flatMap((file) => {
+      const { pack } = place(file.path);
+      const outside = importsOf(file).filter(
+        (wanted) => !wanted.startsWith(".") && !wanted.startsWith("node:"),
+      );
+      const unnamed = outside.map(packageName).filter((name) => !namedBy(pack).includes(name));
+      return unnamed.map(
+        (name) => `${file.path}: imports ${name}: packages/${pack}/package.json does not name it`,
+      );
+    });
+}
+
+/** @param {string} wanted */
+function packageName(wanted) {
+  return wanted
+    .split("/")
+    .slice(0, wanted.startsWith("@") ? 2 : 1)
+    .join("/");
+}
+
+/**
+ * @param {string} pack
+ * @returns {string[]}
+ */
+function dependenciesOf(pack) {
+  const manifest = readFileSync(join(ROOT, "packages", pack, "package.json"), "utf8");
+  return Object.keys(JSON.parse(manifest).dependencies ?? {});
 }
 
 /**
@@ -175,7 +215,7 @@ function place(path) {
 
 function main() {
   const files = packageSources();
-  const faults = [...layerFaults(files), ...cycleFaults(files)];
+  const faults = [...layerFaults(files), ...cycleFaults(files), ...undeclaredFaults(files, dependenciesOf)];
   const { lines, tooLong } = sizeReport(files);
   lines.forEach((line) => console.log(line));
   [...faults, ...tooLong].forEach((fault) => console.error(fault));

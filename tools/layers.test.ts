@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cycleFaults, layerFaults } from "./layers.mjs";
+import { cycleFaults, layerFaults, undeclaredFaults } from "./layers.mjs";
 import { sizeReport } from "./sizes.mjs";
 
 const file = (path: string, text: string) => ({ path: `packages/${path}`, text });
@@ -61,6 +61,27 @@ describe("packages", () => {
     ["a package not on the map", "extra/src/a.ts", 'import { b } from "@nightspan/core";'],
   ])("finds %s", (_what, path, text) => {
     expect(faultsOf(path, text)).toHaveLength(1);
+  });
+});
+
+describe("outside packages", () => {
+  const undeclared = (path: string, text: string) =>
+    undeclaredFaults([file(path, text)], (pack) => (pack === "edge" ? ["zod", "@scope/one"] : []));
+
+  it.each([
+    ["edge/src/a.ts", 'import * as z from "zod/mini"; import one from "@scope/one/part.js";'],
+    ["cli/src/a.ts", 'import { join } from "node:path"; import { b } from "./b.ts";'],
+    ["edge/src/a.test.ts", 'import { it } from "vitest";'],
+  ])("%s may say %s", (path, text) => {
+    expect(undeclared(path, text)).toEqual([]);
+  });
+
+  it.each([
+    ["one that only a neighbour names", "web/src/client/a.ts", 'import * as z from "zod/mini";'],
+    ["another of a scope", "edge/src/a.ts", 'import two from "@scope/two";'],
+    ["one of our own", "edge/src/a.ts", 'import { b } from "@nightspan/core";'],
+  ])("finds %s", (_what, path, text) => {
+    expect(undeclared(path, text)).toHaveLength(1);
   });
 });
 

@@ -8,8 +8,8 @@ const SURROUNDINGS = /lib\.(dom|webworker)[.\w]*$|\/@types\/node\/index\.d\.ts$/
 /** The type libraries of a page, a worker or Node that the files of a project see. */
 function surroundingsOf(project: string): string[] {
   const file = join(ROOT, "packages", project);
-  const { config }: { config?: unknown } = ts.readConfigFile(file, (path) => ts.sys.readFile(path));
-  const parsed = ts.parseJsonConfigFileContent(config, ts.sys, join(file, ".."));
+  const read: { readonly config?: unknown } = ts.readConfigFile(file, (path) => ts.sys.readFile(path));
+  const parsed = ts.parseJsonConfigFileContent(read.config, ts.sys, join(file, ".."));
   const program = ts.createProgram({
     rootNames: parsed.fileNames,
     options: parsed.options,

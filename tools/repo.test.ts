@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { linkFaults } from "./links.mjs";
+import { schemaFaults } from "./schema.mjs";
 import { sourceKeyModule, sourcesFault } from "./sources.mjs";
 import { filesBelow, readSource, ROOT } from "./source-files.mjs";
 
@@ -17,6 +18,10 @@ describe("the repository", () => {
 
   it("has source keys that are the handbook's", () => {
     expect(sourcesFault()).toBeUndefined();
+  });
+
+  it("has the JSON Schemas that the code says", () => {
+    expect(schemaFaults()).toEqual([]);
   });
 
   it("runs each of its checks files", () => {

@@ -1,1 +1,2 @@
 export * from "./format/public.ts";
+export * from "./solver/highs-solver.ts";

@@ -1,3 +1,4 @@
 export type * from "./linear-solver.ts";
 export type * from "./berth-search-types.ts";
 export * from "./body-mark.ts";
+export * from "./berth-search.ts";

@@ -1,0 +1,129 @@
+import { boxGrid } from "../geometry/box-grid.ts";
+import { boxAround, inflate, type Box } from "../geometry/point.ts";
+import { pointToConvex } from "../geometry/polygon-distance.ts";
+import { LENGTH_SLACK_M } from "../quantity/constants.ts";
+import { estimatedHeightM } from "./estimated-height.ts";
+import type { GroundXY, Obstacle } from "./obstacle.ts";
+import type { PlaceBlock, PlacesInput } from "./places-types.ts";
+import { boxOfShape, shapeToFootprintM } from "./shape-distance.ts";
+import type { Tree } from "./tree.ts";
+
+/** Something that keeps footprints away. `stem` is the tree whose own berths it leaves alone, −1 for none. */
+interface Hindrance {
+  readonly by: PlaceBlock;
+  readonly cause: string;
+  readonly stem: number;
+  readonly box: Box;
+  readonly blocks: (footprint: readonly GroundXY[]) => boolean;
+}
+
+export interface Hindrances {
+  /** What stands in the way of a berth between two trees, nothing where the ground is free. */
+  readonly find: (
+    first: number,
+    second: number,
+    footprint: readonly GroundXY[],
+  ) => { readonly by: PlaceBlock; readonly cause: string } | undefined;
+}
+
+/**
+ * All that can block a berth, indexed by place: every stem, the reach of dead and doubtful trees,
+ * overhead hazards, obstacles with their set-backs.
+ *
+ * A stem blocks where its centre is nearer to the footprint than its radius; a reach blocks up to and
+ * including its edge; an obstacle blocks nearer than its set-back and where it touches. Where several
+ * block, the one told is the first by kind (stem, dead tree, overhead, obstacle), then by id.
+ *
+ * Shapes   `order` lists tree indices by id
+ * Units    metres; 1e-9 m slack on every limit
+ * Source   house-rules, house-convention
+ */
+export function hindrances(input: PlacesInput, order: Int32Array): Hindrances {
+  const groups = [
+    stems(input, order),
+    reaches(input, order),
+    obstaclesOf(input, true),
+    obstaclesOf(input, false),
+  ];
+  const indexed = groups.map((list) => ({ list, grid: boxGrid(list.map(({ box }) => box)) }));
+  return {
+    find: (first, second, footprint) => {
+      const box = boxAround(footprint);
+      for (const { list, grid } of indexed) {
+        let found = Infinity;
+        grid.each(box, (index) => {
+          const hindrance = list[index];
+          if (hindrance === undefined || index >= found) return;
+          if (hindrance.stem === first || hindrance.stem === second) return;
+          if (hindrance.blocks(footprint)) found = index;
+        });
+        const hindrance = list[found];
+        if (hindrance !== undefined) return { by: hindrance.by, cause: hindrance.cause };
+      }
+      return undefined;
+    },
+  };
+}
+
+function stems({ trees }: PlacesInput, order: Int32Array): readonly Hindrance[] {
+  return inOrder(trees, order).flatMap(({ tree, index }) => {
+    const radiusM = tree.dbhM / 2 - LENGTH_SLACK_M;
+    return radiusM > 0 ? [disc(tree, index, "stem", radiusM, false)] : [];
+  });
+}
+
+function reaches(input: PlacesInput, order: Int32Array): readonly Hindrance[] {
+  return inOrder(input.trees, order).flatMap(({ tree, index }) => {
+    const heights = heightsKept(tree, input);
+    const reachM = heights * estimatedHeightM(tree) + LENGTH_SLACK_M;
+    return heights > 0 ? [disc(tree, index, "dead-tree", reachM, true)] : [];
+  });
+}
+
+function heightsKept(tree: Tree, input: PlacesInput): number {
+  if (tree.condition === "dead") return input.deadTreeHeights;
+  return tree.condition === "doubtful" ? input.doubtfulTreeHeights : 0;
+}
+
+function disc(tree: Tree, stem: number, by: PlaceBlock, radiusM: number, closed: boolean): Hindrance {
+  const centre: GroundXY = [tree.xM, tree.yM];
+  return {
+    by,
+    cause: tree.id,
+    stem,
+    box: inflate(boxAround([centre]), radiusM),
+    blocks: (footprint) => {
+      const apartM = pointToConvex(centre, footprint);
+      return closed ? apartM <= radiusM : apartM < radiusM;
+    },
+  };
+}
+
+function obstaclesOf({ obstacles }: PlacesInput, overhead: boolean): readonly Hindrance[] {
+  return obstacles
+    .filter(({ kind }) => (kind === "overhead") === overhead)
+    .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+    .filter(({ shape }) => Number.isFinite(boxOfShape(shape).minX))
+    .map((obstacle) => keptAway(obstacle, overhead));
+}
+
+function keptAway({ id, shape, setbackM }: Obstacle, overhead: boolean): Hindrance {
+  const reachM = overhead ? setbackM + LENGTH_SLACK_M : Math.max(setbackM - LENGTH_SLACK_M, LENGTH_SLACK_M);
+  return {
+    by: overhead ? "overhead" : "obstacle",
+    cause: id,
+    stem: -1,
+    box: inflate(boxOfShape(shape), reachM),
+    blocks: (footprint) => {
+      const apartM = shapeToFootprintM(shape, footprint);
+      return overhead ? apartM <= reachM : apartM < reachM;
+    },
+  };
+}
+
+function inOrder(trees: readonly Tree[], order: Int32Array): { tree: Tree; index: number }[] {
+  return [...order].flatMap((index) => {
+    const tree = trees[index];
+    return tree === undefined ? [] : [{ tree, index }];
+  });
+}

@@ -1,1 +1,2 @@
-export {};
+export * from "./at.ts";
+export * from "./bracketed-root.ts";

@@ -22,6 +22,7 @@ export interface HangInput {
     readonly eaN?: number;
   };
   readonly suspension: {
+    /** Webbing wrapped and tied at the trunk, or an adjustable sling with its own tree strap. */
     readonly type: "tied-webbing" | "whoopie-sling";
     readonly minM: number;
     readonly maxM?: number;

@@ -1,0 +1,54 @@
+import type { HangInput } from "./hang-types.ts";
+
+type SuspensionKind = HangInput["suspension"]["type"];
+
+/** Cells of the cloth between its gathers in a planned hang; even, so that a node lies in the middle. */
+export const CLOTH_CELLS = 32;
+
+/**
+ * Stiffness EA of one strap where nobody states it [N]. Source: common-practice, from memory: a 25 mm
+ * polyester webbing gives about 2 % at 800 N, a spliced sling of slick fibre under 1 %.
+ * Spread: half to twice (see the band).
+ */
+export const STRAP_EA_N: Readonly<Record<SuspensionKind, number>> = {
+  "tied-webbing": 40_000,
+  "whoopie-sling": 100_000,
+};
+
+/** Popliteal height through the means of women and men: slope and height at 1.7 m [m]. Source: ansur-ii. */
+export const POPLITEAL_SLOPE = (0.4298 - 0.3882) / (1.7562 - 1.6285);
+export const POPLITEAL_AT_1_7_M = 0.3882 + POPLITEAL_SLOPE * (1.7 - 1.6285);
+
+/** Shoe added to the popliteal height [m]. Source: common-practice (ergonomists' allowance, from memory). */
+export const SHOE_M = 0.025;
+
+/** Seat height where the stature is not known [m]. Source: common-practice (chair height). */
+export const SEAT_HEIGHT_UNKNOWN_M = 0.45;
+
+/** Hip breadth sitting over stature: mean of women (0.399/1.6285) and men (0.3793/1.7562). Source: ansur-ii. */
+export const HIP_BREADTH_RATIO = (0.399 / 1.6285 + 0.3793 / 1.7562) / 2;
+
+/** Full turns of tied webbing round the trunk. Source: common-practice. */
+export const WRAPS = 1;
+/** Webbing taken up by the slipped knot and its half hitch, and the tail left over [m]. Source: common-practice. */
+export const KNOT_M = 0.25;
+export const TAIL_M = 0.15;
+/** Tree strap beyond the trunk's girth so that its eyes meet clear of the bark [m]. Source: common-practice. */
+export const STRAP_OVERLAP_M = 0.3;
+
+/** Bedding-in of wraps and knot on the first night, each strap [m], spread half to twice. Source: common-practice. */
+export const BEDDING_IN_M: Readonly<Record<SuspensionKind, number>> = {
+  "tied-webbing": 0.015,
+  "whoopie-sling": 0.005,
+};
+/** Creep under the night's load over the strap's length, spread half to twice. Source: common-practice. */
+export const CREEP_RATIO: Readonly<Record<SuspensionKind, number>> = {
+  "tied-webbing": 0.01,
+  "whoopie-sling": 0.002,
+};
+
+/** Seat height for a stature: popliteal height and a shoe [m]; 0.45 m where nobody knows the stature. */
+export function seatHeightOf(statureM: number | undefined): number {
+  if (statureM === undefined) return SEAT_HEIGHT_UNKNOWN_M;
+  return POPLITEAL_AT_1_7_M + POPLITEAL_SLOPE * (statureM - 1.7) + SHOE_M;
+}

@@ -1,0 +1,172 @@
+import { at } from "../numeric/at.ts";
+import { marchLinks, newMarch, startMarch, type Chain } from "./chain.ts";
+import { CLOTH_CELLS } from "./hang-constants.ts";
+import type { HangRig } from "./hang-rig.ts";
+import { newChainState, solveSlack, solveTaut, type ChainState } from "./solve-chain.ts";
+
+/** The ground and the trunks of one pair. */
+export interface HangSite {
+  readonly headRadiusM: number;
+  readonly footRadiusM: number;
+  /** Ground at the foot tree above the ground at the head tree [m]. */
+  readonly footGroundM: number;
+}
+
+/** What a person sets. Heights from each tree's own ground; straps as long as they are without load [m]. */
+export interface HangSetting {
+  readonly spanM: number;
+  readonly headHeightM: number;
+  readonly footHeightM: number;
+  readonly headStrapM: number;
+  readonly footStrapM: number;
+}
+
+/** What comes of a setting: the forward solve, lying and sitting. */
+export interface HangFigures {
+  readonly alongN: number;
+  readonly headDownN: number;
+  readonly footDownN: number;
+  readonly ridgeN: number;
+  readonly seatHeightM: number;
+  readonly lowPointM: number;
+  readonly footRaiseM: number;
+  readonly residual: number;
+  readonly iterations: number;
+  readonly converged: boolean;
+}
+
+/** Places of all nodes of a chain, x from the head tree's centre, z above the head tree's ground [m]. */
+export interface NodePlaces {
+  readonly xM: Float64Array;
+  readonly zM: Float64Array;
+}
+
+/** Where the forward solve may start from; left unchanged. */
+export type HangStart = Pick<ChainState, "alongN" | "upN" | "ridgeAlongN" | "ridgeUpN">;
+
+export const LYING_PLACES: NodePlaces = newPlaces();
+export const SITTING_PLACES: NodePlaces = newPlaces();
+
+/**
+ * Solves a setting as it hangs: lying, then sitting across the middle with the same straps.
+ *
+ * Slack first; the ridgeline joins only where the gathers would come further apart than it is long.
+ * Heights of seat and low point are from the straight line between the grounds at the two trees.
+ * The places of the last call's nodes stay readable in LYING_PLACES and SITTING_PLACES.
+ */
+export function hangFigures(
+  rig: HangRig,
+  site: HangSite,
+  setting: HangSetting,
+  start?: HangStart,
+): HangFigures {
+  const ends = {
+    firstLink: 0,
+    endLink: CLOTH_CELLS + 2,
+    dxM: setting.spanM - site.headRadiusM - site.footRadiusM,
+    dzM: site.footGroundM + setting.footHeightM - setting.headHeightM,
+  };
+  rig.lying.lengthM[0] = setting.headStrapM;
+  rig.lying.lengthM[CLOTH_CELLS + 1] = setting.footStrapM;
+  setStart(LYING, rig, start);
+  hungBetween(rig, rig.lying, ends, LYING);
+  setStart(SITTING, rig, LYING);
+  hungBetween(rig, rig.sitting, ends, SITTING);
+  placeNodes(rig.lying, LYING, site.headRadiusM, setting.headHeightM, LYING_PLACES);
+  placeNodes(rig.sitting, SITTING, site.headRadiusM, setting.headHeightM, SITTING_PLACES);
+  const slope = site.footGroundM / setting.spanM;
+  const { xM, zM } = SITTING_PLACES;
+  return {
+    alongN: LYING.alongN,
+    headDownN: -LYING.upN,
+    footDownN: rig.weightN + LYING.upN,
+    ridgeN: Math.sqrt(LYING.ridgeAlongN * LYING.ridgeAlongN + LYING.ridgeUpN * LYING.ridgeUpN),
+    seatHeightM: at(zM, MIDDLE_NODE) - slope * at(xM, MIDDLE_NODE),
+    lowPointM: lowestAbove(LYING_PLACES, slope),
+    footRaiseM: at(LYING_PLACES.zM, CLOTH_CELLS + 1) - at(LYING_PLACES.zM, 1),
+    residual: Math.max(LYING.residual, SITTING.residual),
+    iterations: LYING.iterations + SITTING.iterations,
+    converged: LYING.converged && SITTING.converged,
+  };
+}
+
+const MIDDLE_NODE = 1 + CLOTH_CELLS / 2;
+const LYING = newChainState();
+const SITTING = newChainState();
+const MARCH = newMarch();
+
+function newPlaces(): NodePlaces {
+  return { xM: new Float64Array(CLOTH_CELLS + 3), zM: new Float64Array(CLOTH_CELLS + 3) };
+}
+
+function setStart(state: ChainState, rig: HangRig, start: HangStart | undefined): void {
+  state.alongN = start?.alongN ?? 0.8 * rig.weightN;
+  state.upN = start?.upN ?? -rig.weightN / 2;
+  state.ridgeAlongN = start?.ridgeAlongN ?? 0;
+  state.ridgeUpN = start?.ridgeUpN ?? 0;
+}
+
+interface Ends {
+  readonly firstLink: number;
+  readonly endLink: number;
+  readonly dxM: number;
+  readonly dzM: number;
+}
+
+function hungBetween(rig: HangRig, chain: Chain, ends: Ends, state: ChainState): void {
+  const { alongN, upN, ridgeAlongN, ridgeUpN } = state;
+  solveSlack(chain, ends, state);
+  if (rig.ridgelineM === undefined) return;
+  startMarch(MARCH, state.alongN, state.upN);
+  marchLinks(chain, MARCH, 0, 1);
+  const [fromX, fromZ] = [MARCH.xM, MARCH.zM];
+  marchLinks(chain, MARCH, 1, CLOTH_CELLS + 1);
+  const apartM = Math.sqrt((MARCH.xM - fromX) ** 2 + (MARCH.zM - fromZ) ** 2);
+  if (!(apartM > rig.ridgelineM)) return;
+  const iterations = state.iterations;
+  if (ridgeAlongN > 0) {
+    Object.assign(state, { alongN, upN, ridgeAlongN, ridgeUpN });
+  } else {
+    state.ridgeAlongN = RIDGE_GUESS * rig.weightN;
+    state.ridgeUpN = (state.ridgeAlongN * (MARCH.zM - fromZ)) / (MARCH.xM - fromX);
+    state.alongN += state.ridgeAlongN / 2;
+  }
+  solveTaut(chain, ends, { lengthM: rig.ridgelineM, stretchPerN: 0 }, state);
+  state.iterations += iterations;
+}
+
+/** First guess of the ridgeline's pull over the weight. */
+const RIDGE_GUESS = 0.2;
+
+function placeNodes(
+  chain: Chain,
+  state: ChainState,
+  startX: number,
+  startZ: number,
+  places: NodePlaces,
+): void {
+  startMarch(MARCH, state.alongN, state.upN);
+  places.xM[0] = startX;
+  places.zM[0] = startZ;
+  for (let link = 0; link < CLOTH_CELLS + 2; link++) {
+    if (link === chain.ridgeFromNode) {
+      MARCH.alongN -= state.ridgeAlongN;
+      MARCH.upN -= state.ridgeUpN;
+    }
+    if (link === chain.ridgeToNode) {
+      MARCH.alongN += state.ridgeAlongN;
+      MARCH.upN += state.ridgeUpN;
+    }
+    marchLinks(chain, MARCH, link, link + 1);
+    places.xM[link + 1] = startX + MARCH.xM;
+    places.zM[link + 1] = startZ + MARCH.zM;
+  }
+}
+
+function lowestAbove({ xM, zM }: NodePlaces, slope: number): number {
+  let lowest = Infinity;
+  for (let node = 1; node <= CLOTH_CELLS + 1; node++) {
+    lowest = Math.min(lowest, at(zM, node) - slope * at(xM, node));
+  }
+  return lowest;
+}

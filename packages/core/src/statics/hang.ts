@@ -1,0 +1,130 @@
+import type { Basis } from "../outcome/basis.ts";
+import { refuseAll, succeed, type Outcome } from "../outcome/outcome.ts";
+import { hangCore, type HangCore } from "./hang-core.ts";
+import { BEDDING_IN_M, CREEP_RATIO, KNOT_M, STRAP_OVERLAP_M, TAIL_M, WRAPS } from "./hang-constants.ts";
+import { hangFigures } from "./hang-figures.ts";
+import { hangInputRefusals } from "./hang-input.ts";
+import { hangRig, type HangRig } from "./hang-rig.ts";
+import { hangShape } from "./hang-shape.ts";
+import { pullOf, siteOf, type HangTrial } from "./hang-trial.ts";
+import type { Hang, HangEnd, HangInput, StrapHang } from "./hang-types.ts";
+
+/**
+ * How to hang one hammock between two trees: strap heights and lengths for the strap angle, seat height
+ * and foot raise asked for, with the pulls, the shape, and how far each figure may be off.
+ *
+ *   each node: t += (0, w);  each link: dp = (l/|t| + l/EA) t;  each gather: t ∓= ridgeline
+ *
+ * Shapes   scalars in; the shape's polylines out
+ * Units    SI; angles in radians below level
+ * Holds    spans to 30 m, ground up to 0.7 steep along the pair; anything else is refused by field.
+ *          Where a limit binds the angle moves, within the angle limits, to the nearest that serves
+ * Error    forces to 1e-10 of the weight; the body as a string of weights without bending or friction:
+ *          see `band`
+ * Source   hang-chain; body de-leva-1996; seat height ansur-ii; strap and knot lengths common-practice
+ */
+export function hang(input: HangInput): Outcome<Hang> {
+  const failure = refuseAll(hangInputRefusals(input));
+  if (failure !== undefined) return failure;
+  const rig = hangRig(input);
+  const core = hangCore(rig, input);
+  if (!core.ok) return core;
+  return succeed(toldHang(rig, input, core.value));
+}
+
+function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore): Hang {
+  const { straps, setting, figures } = trial;
+  const { lying } = straps;
+  const site = siteOf(input);
+  const footLevelM = site.footGroundM + setting.footHeightM;
+  return {
+    head: strapOf(trial, input, "head", setting.headHeightM),
+    foot: strapOf(trial, input, "foot", footLevelM),
+    ...(rig.ridgelineM === undefined ? {} : { ridgelineM: rig.ridgelineM, ridgelinePullN: figures.ridgeN }),
+    seatHeightM: figures.seatHeightM,
+    lowPointM: figures.lowPointM,
+    footRaiseM: figures.footRaiseM,
+    levelFootOverHeadM: footLevelM - setting.headHeightM,
+    settleM: settleOf(rig, input, trial),
+    ok: {},
+    band: {},
+    shape: hangShape(rig, site, setting, trial),
+    notes: [...movedNotes(movedBy), ...borderNotes(rig, lying.gatherDxM)],
+    residual: figures.residual,
+    iterations: lying.iterations + figures.iterations,
+    basis: BASIS,
+  };
+}
+
+function strapOf(
+  { straps, setting }: HangTrial,
+  input: HangInput,
+  end: "head" | "foot",
+  levelM: number,
+): StrapHang {
+  const { lying } = straps;
+  const downN = end === "head" ? lying.headDownN : lying.footDownN;
+  const strapLengthM = end === "head" ? straps.headStrapM : straps.footStrapM;
+  return {
+    strapHeightM: end === "head" ? setting.headHeightM : setting.footHeightM,
+    aboveLevelM: levelM,
+    strapLengthM,
+    webbingM: webbingOf(input, input[end], strapLengthM),
+    angle: end === "head" ? straps.headAngle : straps.footAngle,
+    pullN: pullOf(lying.alongN, downN),
+    sidewaysN: lying.alongN,
+    downN,
+  };
+}
+
+/** Webbing: strap, wraps, knot and tail. A sling is bought as it is: then the strap round the tree. */
+function webbingOf({ suspension }: HangInput, { dbhM }: HangEnd, strapLengthM: number): number {
+  const girthM = Math.PI * dbhM;
+  if (suspension.type === "whoopie-sling") return girthM + STRAP_OVERLAP_M;
+  return strapLengthM + WRAPS * girthM + KNOT_M + TAIL_M;
+}
+
+/** How far the low point comes down overnight as wraps and knots bed in and the straps creep. */
+function settleOf(rig: HangRig, input: HangInput, { setting, figures }: HangTrial): number {
+  const longer = (strapM: number) =>
+    strapM * (1 + CREEP_RATIO[input.suspension.type]) + BEDDING_IN_M[input.suspension.type];
+  const settled = hangFigures(rig, siteOf(input), {
+    ...setting,
+    headStrapM: longer(setting.headStrapM),
+    footStrapM: longer(setting.footStrapM),
+  });
+  return figures.lowPointM - settled.lowPointM;
+}
+
+function movedNotes(movedBy: HangCore["movedBy"]): readonly string[] {
+  if (movedBy === undefined) return [];
+  return [`The straps hang as near to the angle asked for as ${movedBy} lets them.`];
+}
+
+function borderNotes(rig: HangRig, gatherDxM: number): readonly string[] {
+  const notes: string[] = [];
+  if (gatherDxM > NEARLY_STRAIGHT * rig.clothM) {
+    notes.push("The cloth hangs nearly straight: its own stretch decides, which nobody has measured.");
+  }
+  if (rig.clothM < rig.statureM + SHORT_CLOTH_M) {
+    notes.push("A short hammock for this sleeper: expect squeezed shoulders and a ridge under the calves.");
+  }
+  return notes;
+}
+
+/** Gathers further apart than this share of the cloth lean on the stretch of the cloth. Source: hang-chain. */
+const NEARLY_STRAIGHT = 0.985;
+/** Cloth beyond the stature below which hammocks are called short [m]. Source: common-practice. */
+const SHORT_CLOTH_M = 0.9;
+
+const BASIS: Basis = {
+  rule: "hang",
+  source: "hang-chain",
+  assumes: [
+    "straps and ridgeline weigh nothing; the ridgeline does not stretch",
+    "the sleeper lies along the middle of the cloth, without friction, and bends with it",
+    "sitting: all the weight across the middle, feet not yet taking any",
+    "ground: the straight line between the grounds at the two trees",
+    "straps bear on the bark that faces the berth",
+  ],
+};

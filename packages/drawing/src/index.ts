@@ -9,3 +9,8 @@ export { colourTokens, tokensCss } from "./colour/tokens-css.ts";
 export { pathData, renderSvg, type RenderOptions } from "./svg/render-svg.ts";
 export { direction, type Direction } from "./svg/direction.ts";
 export { LATIN_STACK, NAME_STACK, fontStack } from "./svg/font-stack.ts";
+export { mapScene, type MapOptions, type MapScene } from "./map/map-scene.ts";
+export { toPx, type Detail, type MapView, type ViewWish } from "./map/map-view.ts";
+export { groundPlan, type GroundPlan, type MapBerth, type MapTree } from "./map/ground-plan.ts";
+export { treeState, type TreeState } from "./map/tree-state.ts";
+export { verdictPlate } from "./figure/verdict-plate.ts";

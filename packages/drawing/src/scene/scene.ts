@@ -9,7 +9,7 @@ export interface Scene {
   /** What a reader who does not see the drawing is told. */
   readonly title: TextItem;
   readonly desc: TextItem;
-  readonly ground: ColourToken;
+  readonly ground: Colour;
   readonly items: readonly Item[];
 }
 

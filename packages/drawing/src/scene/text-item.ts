@@ -4,11 +4,16 @@ import type { WordKey } from "../words/english.ts";
  * Text as data: what is to be said, never the letters themselves. `edge` turns an item into words and
  * units of the reader's choice; drawings tested here use plain SI English.
  */
-export type TextItem = NameText | WordText | QuantityText | BodyMarkText | DayText;
+export type TextItem = NameText | SaidText | WordText | QuantityText | BodyMarkText | DayText;
 
 /** The name of a person, a place or a tag, printed as it is written. */
 export interface NameText {
   readonly name: string;
+}
+
+/** Words already chosen: one line of a sentence that was broken to fit. */
+export interface SaidText {
+  readonly said: string;
 }
 
 /** A sentence or word by its key; every `{hole}` of the sentence takes the item of that name. */

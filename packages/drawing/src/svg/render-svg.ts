@@ -48,7 +48,7 @@ export function renderSvg(scene: Scene, options: RenderOptions): string {
     ">\n",
     `<title>${escaped(look.labels(scene.title))}</title>\n`,
     `<desc>${escaped(look.labels(scene.desc))}</desc>\n`,
-    itemSvg({ ...ground, class: "ns-ground" }, look),
+    scene.ground === "none" ? "" : itemSvg({ ...ground, class: "ns-ground" }, look),
     ...scene.items.map((item) => itemSvg(item, look)),
     "</svg>\n",
   ].join("");

@@ -1,3 +1,4 @@
+import { bodyMark, GRAVITY_M_S2 } from "@nightspan/core";
 import type { Labels, QuantityText, TextItem } from "../scene/text-item.ts";
 import { hasRightToLeft } from "../svg/direction.ts";
 import { ENGLISH } from "./english.ts";
@@ -5,10 +6,11 @@ import { ENGLISH } from "./english.ts";
 /** Plain SI English: what goldens are drawn with, and what `edge` may build on. */
 export const plainLabels: Labels = (item) => {
   if ("name" in item) return item.name;
+  if ("said" in item) return item.said;
   if ("word" in item) return sentence(ENGLISH[item.word], item.args ?? {});
   if ("quantity" in item) return quantityWords(item);
   if ("day" in item) return dayWords(item.day, item.style);
-  return bodyMarkWords(item.bodyMarkM / item.statureM);
+  return ENGLISH[`mark.${bodyMark(item.bodyMarkM, item.statureM).mark}`];
 };
 
 function sentence(pattern: string, args: Readonly<Record<string, TextItem>>): string {
@@ -40,7 +42,7 @@ function numberAndUnit({ quantity, value, digits }: QuantityText): readonly [str
     case "force":
       return [decimal(value, digits), "N"];
     case "hanging":
-      return [decimal(value / STANDARD_GRAVITY, digits), "kg"];
+      return [decimal(value / GRAVITY_M_S2, digits), "kg"];
     case "steps":
       return [halves(value), ""];
     case "count":
@@ -77,24 +79,7 @@ function weekday(year: number, month: number, date: number): number {
   return (sum + Math.floor(y / 400) + 6) % 7;
 }
 
-function bodyMarkWords(ratio: number): string {
-  return BODY_MARKS.find(([upTo]) => ratio <= upTo)?.[1] ?? "arm’s reach";
-}
-
 const NO_BREAK = "\u00a0";
-const STANDARD_GRAVITY = 9.80665;
 const WINDS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const BODY_MARKS: readonly (readonly [number, string])[] = [
-  [0.35, "knee"],
-  [0.57, "hip"],
-  [0.68, "navel"],
-  [0.78, "chest"],
-  [0.86, "shoulder"],
-  [0.9, "chin"],
-  [0.945, "eyes"],
-  [0.985, "forehead"],
-  [1.02, "top of head"],
-  [1.1, "hand above head"],
-];

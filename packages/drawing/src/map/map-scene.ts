@@ -1,0 +1,302 @@
+import type { Camp, Plan } from "@nightspan/core";
+import { LINE, TYPE } from "../colour/tokens.ts";
+import { name, quantity, word } from "../scene/names.ts";
+import type { Item, Scene, XY } from "../scene/scene.ts";
+import { box, circle, group, line } from "../scene/shapes.ts";
+import type { Words } from "../scene/text-item.ts";
+import { berthMarks, placedBerths, type PlacedBerth } from "./berth-marks.ts";
+import { furniture } from "./furniture.ts";
+import { formLines, groundFall, slopeStrokes } from "./ground-lines.ts";
+import { groundPlan, type GroundPlan, type MapTree } from "./ground-plan.ts";
+import { dropCircles, hazardLabels } from "./hazard-marks.ts";
+import { refusedPair } from "./hazard-symbols.ts";
+import { boxAround, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
+import { legend, type LegendKey } from "./legend.ts";
+import { placeLabels, type LabelWish } from "./map-labels.ts";
+import { detailOf, inView, mapView, toPx, type MapView, type ViewWish } from "./map-view.ts";
+import { obstacleSymbol } from "./obstacle-symbols.ts";
+import { sign, SIGN_SIZE, type SignKind } from "./signs.ts";
+import { neededSymbol, stemRadius, stems } from "./tree-symbols.ts";
+
+export interface MapOptions extends ViewWish {
+  readonly words: Words;
+  /** Id of the berth that is picked out. */
+  readonly selected?: string;
+  /** The reader's own step [m], for the scale. */
+  readonly stepM?: number;
+  /** Pairs that will not do and are worth showing, by tree ids. */
+  readonly refused?: readonly (readonly [string, string])[];
+  /** False leaves out the legend, for a page that has its own. */
+  readonly legend?: boolean;
+}
+
+/** A map, and where on it the ground lies: for a page that turns a press into a place. */
+export interface MapScene extends Scene {
+  readonly view: MapView;
+}
+
+type Stem = MapTree & { readonly px: XY; readonly r: number };
+
+interface Sheet {
+  readonly plan: Plan;
+  readonly camp: Camp;
+  readonly options: MapOptions;
+  readonly ground: GroundPlan;
+  readonly view: MapView;
+  readonly stems: readonly Stem[];
+  readonly berths: readonly PlacedBerth[];
+  /** Ids of trees that carry a berth. */
+  readonly carrying: ReadonlySet<string>;
+}
+
+/**
+ * The camp from above: every stem by what is known of it, what may fall and what to keep off, and the berths.
+ *
+ * Units    metres in, pixels out; to scale, apart from a sketch of pairs that nobody has surveyed
+ */
+export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene {
+  const sheet = laidOut(plan, camp, options);
+  const { view, ground } = sheet;
+  const marks = berthMarks(sheet.berths, camp, view, options.selected);
+  const frame = furniture(
+    camp,
+    view,
+    { ...options, sketch: ground.sketch, northKnown: ground.northKnown },
+    options.words,
+  );
+  const signs = signMarks(camp, view);
+  const taken = takenBoxes(sheet, [
+    ...marks.boxes,
+    ...signs.map(({ at }) => boxAround(at, 16, 14)),
+    frame.box,
+  ]);
+  const fall = slopeMark(sheet, taken);
+  const labels = placeLabels(
+    [
+      ...hazardLabels(ground, camp, view),
+      ...fall.labels,
+      ...tagLabels(sheet),
+      ...signs.map(({ label }) => label),
+      ...nameLabels(sheet),
+    ],
+    taken,
+    boxAround([view.widthPx / 2, view.heightPx / 2], view.widthPx / 2 - 4, view.heightPx / 2 - 4),
+    options.words,
+  );
+  const lines = ground.sketch ? undefined : formLines(camp, view);
+  const obstacles = (camp.ground?.obstacles ?? []).map((obstacle) => obstacleSymbol(obstacle, view));
+  const items = [
+    ...(lines === undefined ? [] : [lines]),
+    ...dropCircles(ground, camp, view),
+    ...obstacles,
+    ...fall.items,
+    ...marks.below,
+    ...errorRings(sheet),
+    group(stems(sheet.stems), { class: "ns-stems" }),
+    ...neededMarks(sheet),
+    ...refusedMarks(sheet),
+    ...marks.above,
+    ...signs.map(({ item }) => item),
+    group(labels, { class: "ns-labels" }),
+    ...frame.items,
+  ];
+  return { ...wordsOf(sheet), ...withLegend(items, sheet), view };
+}
+
+function laidOut(plan: Plan, camp: Camp, options: MapOptions): Sheet {
+  const ground = groundPlan(plan, camp);
+  const view = mapView(ground, camp, options);
+  const placed = ground.trees.map((tree) => ({
+    ...tree,
+    px: toPx(view, tree.at),
+    r: stemRadius(tree.state, tree.dbhM, view.pxPerM),
+  }));
+  const visible = placed.filter(({ px, r }) => inView(view, px, r + 12));
+  const carrying = new Set(ground.berths.flatMap(({ head, foot }) => [head.id, foot.id]));
+  return { plan, camp, options, ground, view, stems: visible, berths: placedBerths(ground, view), carrying };
+}
+
+function wordsOf({ plan, camp }: Sheet): Pick<Scene, "name" | "title" | "desc"> {
+  const { done, of } = plan.treesLookedAt;
+  return {
+    name: "map",
+    title: word("map.title", { camp: name(camp.name) }),
+    desc: word("map.desc", {
+      placed: quantity("count", plan.placed, 0),
+      verdict: word(`verdict.${plan.verdict}`),
+      done: quantity("count", done, 0),
+      of: quantity("count", of, 0),
+    }),
+  };
+}
+
+function withLegend(items: readonly Item[], sheet: Sheet): Pick<Scene, "size" | "items" | "ground"> {
+  const { view, options } = sheet;
+  const size = { width: view.widthPx, height: view.heightPx, unit: "px" } as const;
+  if (options.legend === false) return { size, items, ground: "wood" };
+  const drawn = legend(present(sheet), [14, view.heightPx + 8], view.widthPx - 28, options.words);
+  const height = view.heightPx + drawn.height + 16;
+  const strip = [
+    box([0, view.heightPx], view.widthPx, drawn.height + 16, { fill: "paper" }),
+    line(
+      [
+        [0, view.heightPx],
+        [view.widthPx, view.heightPx],
+      ],
+      { stroke: "ink", width: 1.5 },
+    ),
+  ];
+  return { size: { ...size, height }, items: [...items, ...strip, ...drawn.items], ground: "wood" };
+}
+
+function present({ stems, ground, camp, view, carrying, options }: Sheet): Set<LegendKey> {
+  const keys = new Set<LegendKey>(stems.map(({ state }) => state));
+  if (stems.some(({ id, state }) => carrying.has(id) && state === "not-looked-at")) keys.add("needed");
+  if (ground.berths.length > 0 && detailOf(view) !== "plate") keys.add("head").add("feet");
+  if (ground.berths.length > 0 && detailOf(view) === "leaf") keys.add("tarp");
+  if ((options.refused ?? []).length > 0) keys.add("refused");
+  const hung = (camp.ground?.obstacles ?? []).some(({ kind }) => kind === "overhead");
+  if (hung) keys.add("limb");
+  if (hung || keys.has("dead")) keys.add("drop-circle");
+  if (unsure(camp)) keys.add("unsure");
+  return keys;
+}
+
+function unsure(camp: Camp): boolean {
+  return camp.ground?.source === "gps";
+}
+
+function takenBoxes({ stems, view }: Sheet, boxes: readonly Box[]): TakenBoxes {
+  const taken = new TakenBoxes(40);
+  for (const one of boxes) taken.take(one);
+  if (detailOf(view) !== "plate") for (const { px, r } of stems) taken.take(boxAround(px, r + 1));
+  return taken;
+}
+
+function neededMarks({ stems, carrying }: Sheet): Item[] {
+  return stems
+    .filter(({ id, state }) => carrying.has(id) && state === "not-looked-at")
+    .map(({ id, px, r }) => neededSymbol(px, r, `tree/${id}`));
+}
+
+/** A thin ring of the position's error round each tree that carries a berth. */
+function errorRings({ camp, stems, carrying, view }: Sheet): Item[] {
+  if (!unsure(camp)) return [];
+  const r = (camp.ground?.positionErrorM ?? 0) * view.pxPerM;
+  return stems
+    .filter(({ id }) => carrying.has(id))
+    .map(({ px }) => circle(px, r, { class: "ns-unsure", fill: "none", stroke: "ink", width: LINE.form }));
+}
+
+function refusedMarks({ options, stems }: Sheet): Item[] {
+  const byId = new Map(stems.map((stem) => [stem.id, stem.px]));
+  return (options.refused ?? []).flatMap(([first, second]) => {
+    const [from, to] = [byId.get(first), byId.get(second)];
+    return from === undefined || to === undefined ? [] : [refusedPair(from, to)];
+  });
+}
+
+function signMarks(
+  camp: Camp,
+  view: MapView,
+): { readonly at: XY; readonly item: Item; readonly label: LabelWish }[] {
+  const { meetingPoint, muster, fallback } = camp.ground ?? {};
+  const spots = { meet: meetingPoint, muster, fallback } as const;
+  const kinds: readonly SignKind[] = ["meet", "muster", "fallback"];
+  return kinds.flatMap((kind) => {
+    const where = spots[kind]?.at;
+    if (where === undefined) return [];
+    const at = toPx(view, where);
+    if (!inView(view, at, 0)) return [];
+    const label: LabelWish = {
+      item: word(`map.${kind}`),
+      size: TYPE.note + 1,
+      weight: 600,
+      fill: "ink",
+      places: placesRound(at, SIGN_SIZE / 2 + 6, TYPE.note + 1),
+      needed: true,
+      class: "ns-sign-name",
+    };
+    return [{ at, item: sign(kind, at), label }];
+  });
+}
+
+/** Tags of the trees that carry berths, and a question mark at each doubtful one. */
+function tagLabels({ stems, carrying, view }: Sheet): LabelWish[] {
+  if (detailOf(view) === "plate") return [];
+  return stems.flatMap((stem): LabelWish[] => {
+    const needed = carrying.has(stem.id);
+    if (!needed && stem.state !== "doubtful") return [];
+    const away = (needed && stem.state === "not-looked-at" ? 14 : stem.r) + 5;
+    return [
+      {
+        item: needed ? name(stem.tag) : word("map.question"),
+        size: TYPE.note,
+        weight: 700,
+        fill: "ink",
+        places: placesRound(stem.px, away, TYPE.note),
+        needed: false,
+        class: needed ? "ns-tag" : "ns-question",
+        ref: `tree/${stem.id}`,
+      },
+    ];
+  });
+}
+
+function nameLabels({ berths, view }: Sheet): LabelWish[] {
+  if (detailOf(view) === "plate") return [];
+  const size = view.widthPx >= 700 ? TYPE.body : TYPE.note;
+  return berths.map(({ berth, middle }) => ({
+    item: name(berth.sleeper),
+    size,
+    weight: 600,
+    fill: "ink",
+    places: [1.15, 1.45, 1.8].flatMap((reach) => {
+      const [below, above, beside] = placesRound(middle, Math.max(20, reach * view.pxPerM), size)
+        .slice(0, 4)
+        .reverse();
+      return [above, below, beside].filter((place) => place !== undefined);
+    }),
+    needed: false,
+    class: "ns-name",
+    ref: `berth/${berth.id}`,
+  }));
+}
+
+/** The slope's strokes where there is room, and how steep it is in words. */
+function slopeMark({ camp, view, ground }: Sheet, taken: TakenBoxes): { items: Item[]; labels: LabelWish[] } {
+  const fall = ground.sketch ? undefined : groundFall(camp);
+  if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
+  const at = corners(view).find((place) => taken.isFree(boxAround(place, 52, 38)));
+  if (at === undefined) return { items: [], labels: [] };
+  taken.take(boxAround(at, 28));
+  const label: LabelWish = {
+    item: quantity("slope", fall.riseRatio, 0),
+    size: TYPE.note,
+    weight: 600,
+    fill: "ink",
+    places: placesRound(at, 30, TYPE.note),
+    needed: true,
+    class: "ns-slope-words",
+  };
+  return { items: [slopeStrokes(at, fall)], labels: [label] };
+}
+
+/** Places along the edge, from the lower right round. */
+function corners({ widthPx: w, heightPx: h }: MapView): XY[] {
+  const shares: readonly XY[] = [
+    [0.88, 0.78],
+    [0.88, 0.6],
+    [0.75, 0.88],
+    [0.6, 0.9],
+    [0.9, 0.4],
+    [0.9, 0.12],
+    [0.7, 0.1],
+    [0.5, 0.08],
+    [0.12, 0.1],
+    [0.1, 0.3],
+    [0.1, 0.5],
+    [0.3, 0.08],
+  ];
+  return shares.map(([x, y]) => [x * w, y * h]);
+}

@@ -8,6 +8,7 @@ import {
   layoutOf,
   type Layout,
 } from "./berth-search-layout.ts";
+import { dearestOf, type Dearest } from "./berth-search-dearest.ts";
 import { listOf } from "./berth-search-lists.ts";
 import type { SearchModel } from "./berth-search-model.ts";
 
@@ -19,6 +20,8 @@ export interface NearbyInput {
   readonly byCost: Int32Array;
   readonly iterations: number;
   readonly seed: number;
+  /** Where to stop early: nothing can be better. */
+  readonly goal?: { readonly placed: number; readonly cost: number };
 }
 
 /**
@@ -30,15 +33,16 @@ export interface NearbyInput {
  * Holds    seeded and limited by iterations, so the same input gives the same layout; proves nothing
  * Source   layout-search
  */
-export function searchNearby({ model, start, byCost, iterations, seed }: NearbyInput): Int32Array {
+export function searchNearby({ model, start, byCost, iterations, seed, goal }: NearbyInput): Int32Array {
   const layout = layoutOf(model, start);
   if (model.columns === 0 || model.asked === 0) return chosenColumns(layout);
   const { below } = chance(seed);
+  const dearest = dearestOf(layout);
   let best = { placed: layout.placed, cost: layout.cost, columns: chosenColumns(layout) };
   for (let step = 0; step < iterations; step++) {
     const column = byCost[Math.min(below(model.columns), below(model.columns))] ?? 0;
     const before = { placed: layout.placed, cost: layout.cost };
-    const undo = forceIn(layout, column, byCost);
+    const undo = forceIn(layout, dearest, column, byCost);
     if (undo === undefined) continue;
     const worseBy = layout.cost - before.cost;
     const threshold = (before.cost / (1 + before.placed)) * (1 - step / iterations) * HEAT;
@@ -46,6 +50,7 @@ export function searchNearby({ model, start, byCost, iterations, seed }: NearbyI
     if (!keep) undo();
     else if (isBetter(layout, best)) {
       best = { placed: layout.placed, cost: layout.cost, columns: chosenColumns(layout) };
+      if (goal !== undefined && !isBetter(goal, best)) break;
     }
   }
   return best.columns;
@@ -60,7 +65,12 @@ const MOST_EJECTED = 2;
 /** How many of the cheapest columns are tried when the holes nearby are filled and somebody is left. */
 const REFILL_TRIES = 200;
 
-function forceIn(layout: Layout, column: number, byCost: Int32Array): (() => void) | undefined {
+function forceIn(
+  layout: Layout,
+  dearest: Dearest,
+  column: number,
+  byCost: Int32Array,
+): (() => void) | undefined {
   const { model } = layout;
   const place = model.columnPlace[column] ?? 0;
   if (layout.columnAt[place] === column) return undefined;
@@ -72,11 +82,15 @@ function forceIn(layout: Layout, column: number, byCost: Int32Array): (() => voi
   };
   const add = (other: number): void => {
     addColumn(layout, other);
+    dearest.added(other);
     added.push(other);
   };
   const undo = (): void => {
     for (const other of added) dropColumn(layout, other);
-    for (const other of dropped) addColumn(layout, other);
+    for (const other of dropped) {
+      addColumn(layout, other);
+      dearest.added(other);
+    }
   };
   makeRoom(layout, place, drop);
   if (dropped.length > MOST_EJECTED) {
@@ -84,7 +98,7 @@ function forceIn(layout: Layout, column: number, byCost: Int32Array): (() => voi
     return undefined;
   }
   const group = model.columnClass[column] ?? 0;
-  if ((layout.left[group] ?? 0) === 0) drop(dearestOfClass(layout, group));
+  if ((layout.left[group] ?? 0) === 0) drop(dearest.ofClass(group));
   add(column);
   refill(layout, dropped, byCost, add);
   return undo;
@@ -105,26 +119,11 @@ function makeRoom(layout: Layout, place: number, drop: (column: number) => void)
 }
 
 function dearestAtTree({ model, columnAt }: Layout, tree: number): number {
-  return dearest(model, mapped(listOf(model.atTree, tree), columnAt));
-}
-
-function dearestOfClass({ model, columnAt }: Layout, group: number): number {
   let found = -1;
-  for (const column of columnAt) {
-    if (column < 0 || model.columnClass[column] !== group) continue;
+  for (const place of listOf(model.atTree, tree)) {
+    const column = columnAt[place] ?? -1;
+    if (column < 0) continue;
     if (found < 0 || (model.columnCost[column] ?? 0) > (model.columnCost[found] ?? 0)) found = column;
-  }
-  return found;
-}
-
-function mapped(places: Int32Array, columnAt: Int32Array): Int32Array {
-  return places.map((place) => columnAt[place] ?? -1);
-}
-
-function dearest({ columnCost }: SearchModel, columns: Int32Array): number {
-  let found = -1;
-  for (const column of columns) {
-    if (column >= 0 && (found < 0 || (columnCost[column] ?? 0) > (columnCost[found] ?? 0))) found = column;
   }
   return found;
 }

@@ -1,5 +1,6 @@
 import { dualBound, type DualBound } from "./dual-bound.ts";
 import { FREE, LEFT_OUT, programOf, TAKEN, type SearchRow } from "./berth-search-program.ts";
+import type { SearchMethod } from "./berth-search-state.ts";
 import type { LinearSolution, LinearSolver } from "./linear-solver.ts";
 
 export interface StageInput {
@@ -10,6 +11,8 @@ export interface StageInput {
   readonly incumbent: Incumbent;
   /** Checks a layout and adds it up; nothing where it breaks a rule or misses the stage's target. */
   readonly value: (columns: Int32Array) => number | undefined;
+  /** A layout made from the shares of a relaxation that is not whole; it may miss the target. */
+  readonly rounded: (shares: Float64Array) => Int32Array;
   readonly solver: LinearSolver;
 }
 
@@ -25,7 +28,7 @@ export interface Stage {
   readonly method: StageMethod;
 }
 
-export type StageMethod = "linear relaxation" | "branch and bound" | "local search";
+export type StageMethod = Extract<SearchMethod, "linear relaxation" | "branch and bound" | "local search">;
 
 /**
  * Finds the least total over all layouts that keep the rows, or says how far the best may be from it.
@@ -43,7 +46,8 @@ export function leastTotal(input: StageInput): Stage {
   if (!relaxed.ok || relaxed.value.status !== "optimal") return branch(input, input.incumbent, -Infinity);
   const dual = dualBound(program, relaxed.value.duals ?? new Float64Array(program.rows));
   const lowerBound = roundUp(dual.bound);
-  const incumbent = betterOf(input, input.incumbent, wholeColumns(relaxed.value.x));
+  const shares = relaxed.value.x;
+  const incumbent = betterOf(input, input.incumbent, wholeColumns(shares) ?? input.rounded(shares));
   if (incumbent.value <= lowerBound) return { incumbent, lowerBound, method: "linear relaxation" };
   return branch(input, incumbent, lowerBound, fixedBy(dual, incumbent.value));
 }

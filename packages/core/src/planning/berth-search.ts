@@ -1,15 +1,18 @@
+import { simpleBounds } from "./berth-search-bounds.ts";
+import { searchBySolver } from "./berth-search-by-solver.ts";
+import { dealPlaces } from "./berth-search-deal.ts";
 import { columnsByCost, takeInOrder } from "./berth-search-greedy.ts";
 import { searchModel, type SearchModel } from "./berth-search-model.ts";
 import { searchNearby } from "./berth-search-nearby.ts";
-import { peopleRows, ruleRows } from "./berth-search-program.ts";
+import { searchParts } from "./berth-search-parts.ts";
 import { recheckLayout } from "./berth-search-recheck.ts";
-import { leastTotal } from "./berth-search-stages.ts";
+import type { SearchBounds, SearchState } from "./berth-search-state.ts";
 import type { BerthSearch, BerthSearchInput } from "./berth-search-types.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 
 export interface BerthSearchTools {
   readonly solver?: LinearSolver;
-  /** Told of each layout that is better than the one before; the last is the answer. */
+  /** Told of the first layout and of each better one; the last is the answer. */
   readonly onIncumbent?: (search: BerthSearch) => void;
 }
 
@@ -28,67 +31,60 @@ export interface BerthSearchTools {
  */
 export function searchBerths(input: BerthSearchInput, tools: BerthSearchTools = {}): BerthSearch {
   const model = searchModel(input);
-  const byCost = columnsByCost(model);
-  const cheap = takeInOrder(model, byCost);
-  const tell = (state: State): BerthSearch => {
+  const tell = (state: SearchState): BerthSearch => {
     const search = resultOf(input, model, state);
     tools.onIncumbent?.(search);
     return search;
   };
-  const most = Math.min(model.asked, model.places);
-  tell({ columns: cheap, bound: most, lowerBound: 0, method: "local search" });
-  const near = searchNearby({ model, start: cheap, byCost, iterations: 20 * model.columns, seed: 1 });
-  const state: State = { columns: near, bound: most, lowerBound: 0, method: "local search" };
-  return tell(tools.solver === undefined ? state : byStages(model, state, tools.solver));
-}
-
-interface State {
-  readonly columns: Int32Array;
-  readonly bound: number;
-  readonly lowerBound: number;
-  readonly method: string;
-}
-
-/** First how many, unless everybody has a place already; then for how little. */
-function byStages(model: SearchModel, start: State, solver: LinearSolver): State {
-  if (model.columns === 0 || model.asked === 0) return { ...start, bound: 0 };
-  const rules = ruleRows(model);
-  let { columns, bound } = start;
-  if (columns.length < bound) {
-    const count = leastTotal({
-      cost: new Float64Array(model.columns).fill(-1),
-      rows: [...rules, ...peopleRows(model, undefined)],
-      incumbent: { columns, value: -columns.length },
-      value: (chosen) => negated(recheckLayout(model, chosen)?.placed),
-      solver,
-    });
-    columns = count.incumbent.columns;
-    bound = Math.min(bound, -count.lowerBound);
+  if (model.columns === 0 || model.asked === 0) {
+    return tell({ columns: new Int32Array(0), bound: 0, lowerBound: 0, method: "nothing to place" });
   }
-  const target = columns.length;
-  const cost = leastTotal({
-    cost: model.columnCost,
-    rows: [...rules, ...peopleRows(model, target)],
-    incumbent: { columns, value: recheckLayout(model, columns)?.cost ?? Infinity },
-    value: (chosen) => {
-      const counted = recheckLayout(model, chosen);
-      return counted?.placed === target ? counted.cost : undefined;
-    },
-    solver,
+  const columns = takeInOrder(model, columnsByCost(model));
+  const bounds = simpleBounds(model);
+  tell({ columns, bound: bounds.most, lowerBound: bounds.leastCost(columns.length), method: "local search" });
+  return tell(searched(model, columns, bounds, tools.solver));
+}
+
+function searched(
+  model: SearchModel,
+  start: Int32Array,
+  simple: SearchBounds,
+  solver: LinearSolver | undefined,
+): SearchState {
+  const parts = searchParts(model, solver === undefined ? STATES_ALONE : STATES_BESIDE_SOLVER);
+  const dealt = parts && dealPlaces(model, parts.places);
+  if (parts !== undefined && dealt !== undefined) {
+    return { columns: dealt, bound: parts.placed, lowerBound: parts.cost, method: "component search" };
+  }
+  const bounds = parts === undefined ? simple : { most: parts.placed, leastCost: parts.leastCost };
+  return solver === undefined ? nearby(model, start, bounds) : searchBySolver(model, start, bounds, solver);
+}
+
+function nearby(model: SearchModel, start: Int32Array, bounds: SearchBounds): SearchState {
+  const columns = searchNearby({
+    model,
+    start,
+    byCost: columnsByCost(model),
+    iterations: Math.min(MOST_STEPS, STEPS_A_COLUMN * model.columns),
+    seed: 1,
+    goal: { placed: bounds.most, cost: bounds.leastCost(bounds.most) },
   });
   return {
-    columns: cost.incumbent.columns,
-    bound,
-    lowerBound: Math.max(0, cost.lowerBound),
-    method: cost.method,
+    columns,
+    bound: bounds.most,
+    lowerBound: bounds.leastCost(columns.length),
+    method: "local search",
   };
 }
 
-function negated(value: number | undefined): number | undefined {
-  return value === undefined ? undefined : -value;
-}
+/** Budget of the component search for each place: with a solver at hand it gives up sooner. */
+const STATES_BESIDE_SOLVER = 40;
+const STATES_ALONE = 2000;
 
-function resultOf(input: BerthSearchInput, model: SearchModel, state: State): BerthSearch {
+const STEPS_A_COLUMN = 50;
+const MOST_STEPS = 400_000;
+
+function resultOf(input: BerthSearchInput, model: SearchModel, state: SearchState): BerthSearch {
   const counted = recheckLayout(model, state.columns);
   if (counted === undefined) throw new Error("the layout breaks a rule of the search");
   const lowerBoundUnits = Math.min(state.lowerBound, counted.cost);

@@ -17,10 +17,19 @@ export interface Overstep {
   readonly bound: number;
 }
 
+/** What the straps' limits look at; made by a trial, or told of a setting as it hangs. */
+export type StrapFigures = Pick<
+  TrialStraps,
+  "runM" | "headStrapM" | "footStrapM" | "headAngle" | "footAngle"
+>;
+
 export type LimitInput = Pick<HangInput, "suspension" | "limits">;
 
 /** Limits that rest on the straps alone: room between the trees, lengths, angles. */
-export function strapOversteps({ suspension, limits }: LimitInput, straps: TrialStraps): readonly Overstep[] {
+export function strapOversteps(
+  { suspension, limits }: LimitInput,
+  straps: StrapFigures,
+): readonly Overstep[] {
   const list = [overstep("trees-too-close", "steeper", "spanM", straps.runM, 0, -straps.runM)];
   for (const [end, lengthM, angle] of endsOf(straps)) {
     const length = `${end}.strapLengthM`;
@@ -37,7 +46,7 @@ export function strapOversteps({ suspension, limits }: LimitInput, straps: Trial
 /** Limits on the heights of straps, seat and low point, and on the raise. */
 export function heightOversteps(
   { limits }: LimitInput,
-  { setting, figures }: HangTrial,
+  { setting, figures }: Pick<HangTrial, "setting" | "figures">,
 ): readonly Overstep[] {
   const list: Overstep[] = [];
   for (const end of ["head", "foot"] as const) {
@@ -84,7 +93,7 @@ export function refusalsOf(oversteps: readonly Overstep[]): readonly Refusal[] {
   }));
 }
 
-function endsOf({ headStrapM, footStrapM, headAngle, footAngle }: TrialStraps) {
+function endsOf({ headStrapM, footStrapM, headAngle, footAngle }: StrapFigures) {
   return [
     ["head", headStrapM, headAngle],
     ["foot", footStrapM, footAngle],

@@ -10,6 +10,7 @@ import {
   type Overstep,
   type Wish,
 } from "./hang-breaches.ts";
+import { lyingAt } from "./hang-lying.ts";
 import type { HangRig } from "./hang-rig.ts";
 import { siteOf, trialHang, trialStraps, type HangTrial, type TrialInput } from "./hang-trial.ts";
 
@@ -76,7 +77,7 @@ function wishOf(broken: readonly Overstep[]): Wish | undefined {
  */
 function nearestThatServes(rig: HangRig, input: HangCoreInput, wish: "flatter" | "steeper"): Tried {
   const { angle } = input.targets;
-  const edgeAngle = furthest(rig, input, wish);
+  const edgeAngle = furthestAngle(rig, input, wish);
   const edge = tried(rig, input, edgeAngle);
   if (worstOver(edge.oversteps, wish) > 0) return edge;
   const over = (mean: number) => worstOver(tried(rig, input, mean).oversteps, wish) + INSIDE;
@@ -86,19 +87,21 @@ function nearestThatServes(rig: HangRig, input: HangCoreInput, wish: "flatter" |
   return worstOver(found.oversteps, wish) > 0 ? edge : found;
 }
 
-/** The mean angle at which the first strap meets its angle limit. */
-function furthest(rig: HangRig, input: HangCoreInput, wish: "flatter" | "steeper"): number {
+/** The mean angle at which the first strap meets its angle limit; the trees do not enter. */
+export function furthestAngle(rig: HangRig, input: AngleInput, wish: "flatter" | "steeper"): number {
   const { targets, limits } = input;
   const bound = wish === "flatter" ? limits.angleMin : limits.angleMax;
   const room = (mean: number) => {
-    const { headAngle, footAngle } = trialStraps(rig, input, mean);
+    const { alongN, headDownN, footDownN } = lyingAt(rig, mean, targets.footRaiseM);
     return wish === "flatter"
-      ? Math.min(headAngle, footAngle) - bound - INSIDE
-      : bound - INSIDE - Math.max(headAngle, footAngle);
+      ? Math.atan(Math.min(headDownN, footDownN) / alongN) - bound - INSIDE
+      : bound - INSIDE - Math.atan(Math.max(headDownN, footDownN) / alongN);
   };
   const { x, converged } = bracketedRoot(room, bound, targets.angle, INSIDE / 10);
   return converged ? x : targets.angle;
 }
+
+type AngleInput = Pick<HangCoreInput, "targets" | "limits">;
 
 function close({ trial, broken }: Tried, movedBy: Limit | undefined): Outcome<HangCore> {
   if (broken.length > 0) return refused(broken);

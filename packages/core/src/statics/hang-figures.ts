@@ -113,25 +113,34 @@ interface Ends {
   readonly dzM: number;
 }
 
+/**
+ * A start with the ridgeline taut is tried as such first: there is only one rest, so whichever way it is
+ * found it is the same.
+ */
 function hungBetween(rig: HangRig, chain: Chain, ends: Ends, state: ChainState): void {
-  const { alongN, upN, ridgeAlongN, ridgeUpN } = state;
+  if (rig.ridgelineM === undefined) {
+    solveSlack(chain, ends, state);
+    return;
+  }
+  const ridge = { lengthM: rig.ridgelineM, stretchPerN: 0 };
+  const { alongN, upN } = state;
+  if (state.ridgeAlongN > 0) {
+    solveTaut(chain, ends, ridge, state);
+    if (state.converged) return;
+  }
+  Object.assign(state, { alongN, upN });
   solveSlack(chain, ends, state);
-  if (rig.ridgelineM === undefined) return;
+  const iterations = state.iterations;
   startMarch(MARCH, state.alongN, state.upN);
   marchLinks(chain, MARCH, 0, 1);
   const [fromX, fromZ] = [MARCH.xM, MARCH.zM];
   marchLinks(chain, MARCH, 1, CLOTH_CELLS + 1);
-  const apartM = Math.sqrt((MARCH.xM - fromX) ** 2 + (MARCH.zM - fromZ) ** 2);
-  if (!(apartM > rig.ridgelineM)) return;
-  const iterations = state.iterations;
-  if (ridgeAlongN > 0) {
-    Object.assign(state, { alongN, upN, ridgeAlongN, ridgeUpN });
-  } else {
-    state.ridgeAlongN = RIDGE_GUESS * rig.weightN;
-    state.ridgeUpN = (state.ridgeAlongN * (MARCH.zM - fromZ)) / (MARCH.xM - fromX);
-    state.alongN += state.ridgeAlongN / 2;
-  }
-  solveTaut(chain, ends, { lengthM: rig.ridgelineM, stretchPerN: 0 }, state);
+  const [dx, dz] = [MARCH.xM - fromX, MARCH.zM - fromZ];
+  if (!(dx * dx + dz * dz > rig.ridgelineM * rig.ridgelineM)) return;
+  state.ridgeAlongN = RIDGE_GUESS * rig.weightN;
+  state.ridgeUpN = (state.ridgeAlongN * dz) / dx;
+  state.alongN += state.ridgeAlongN / 2;
+  solveTaut(chain, ends, ridge, state);
   state.iterations += iterations;
 }
 

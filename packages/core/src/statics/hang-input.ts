@@ -24,6 +24,7 @@ export function hangInputRefusals(input: HangInput): readonly Refusal[] {
     ...within("sleeper.statureM", sleeper.statureM, 0.7, Math.min(2.5, hammock.lengthM)),
     ...limitRefusals(limits),
     ...targetRefusals(targets, limits),
+    ...maybe("spanErrorM", input.spanErrorM, 0, 2),
   ];
 }
 

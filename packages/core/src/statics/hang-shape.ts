@@ -10,7 +10,7 @@ import {
   type NodePlaces,
 } from "./hang-figures.ts";
 import type { HangRig } from "./hang-rig.ts";
-import type { HangTrial } from "./hang-trial.ts";
+import { startOf, type HangTrial } from "./hang-trial.ts";
 import type { HangShape, Point2 } from "./hang-types.ts";
 
 /** Where everything of a solved hang lies, from one more forward solve that starts at the answer. */
@@ -20,8 +20,7 @@ export function hangShape(
   setting: HangSetting,
   { straps }: HangTrial,
 ): HangShape {
-  const { alongN, headDownN, ridgeAlongN, ridgeUpN } = straps.lying;
-  const { ridgeN } = hangFigures(rig, site, setting, { alongN, upN: -headDownN, ridgeAlongN, ridgeUpN });
+  const { ridgeN } = hangFigures(rig, site, setting, startOf(straps));
   const onBody = (stationRatio: number) =>
     alongCloth(
       LYING_PLACES,

@@ -74,19 +74,33 @@ export function trialHang(rig: HangRig, site: HangSite, input: TrialInput, strap
     headStrapM: unloaded(rig, straps.headStrapM, alongN, headDownN),
     footStrapM: unloaded(rig, straps.footStrapM, alongN, footDownN),
   };
-  const start: HangStart = {
-    alongN,
-    upN: -headDownN,
-    ridgeAlongN: lying.ridgeAlongN,
-    ridgeUpN: lying.ridgeUpN,
-  };
-  const atZero = hangFigures(rig, site, level, start);
+  const atZero = hangFigures(rig, site, level, startOf(straps));
   const upM = seatFor(rig, input, atZero) - atZero.seatHeightM;
   return {
     straps,
     setting: { ...level, headHeightM: upM, footHeightM: level.footHeightM + upM },
     figures: { ...atZero, seatHeightM: atZero.seatHeightM + upM, lowPointM: atZero.lowPointM + upM },
   };
+}
+
+/** The straps of a setting as it hangs, in the form the limits look at. */
+export function strapFigures(rig: HangRig, setting: HangSetting, figures: HangFigures) {
+  const { alongN, headDownN, footDownN } = figures;
+  const headStrapM = setting.headStrapM * (1 + rig.strapStretchPerN * pullOf(alongN, headDownN));
+  const footStrapM = setting.footStrapM * (1 + rig.strapStretchPerN * pullOf(alongN, footDownN));
+  return {
+    headStrapM,
+    footStrapM,
+    runM: (Math.min(headStrapM, footStrapM) * alongN) / pullOf(alongN, Math.max(headDownN, footDownN)),
+    headAngle: radians(Math.atan(headDownN / alongN)),
+    footAngle: radians(Math.atan(footDownN / alongN)),
+  };
+}
+
+/** Where the forward solve of a trial's own setting may start: at its answer. */
+export function startOf({ lying }: TrialStraps): HangStart {
+  const { alongN, headDownN, ridgeAlongN, ridgeUpN } = lying;
+  return { alongN, upN: -headDownN, ridgeAlongN, ridgeUpN };
 }
 
 export function pullOf(alongN: number, downN: number): number {

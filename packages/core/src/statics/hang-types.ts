@@ -36,6 +36,8 @@ export interface HangInput {
     readonly footRaiseM: number;
   };
   readonly limits: HangLimits;
+  /** Standard deviation of the span [m], where it is other than a taped one's. */
+  readonly spanErrorM?: number;
 }
 
 /** What bounds the hang; absent means nobody bounds it. */

@@ -2,6 +2,9 @@ import type { Basis } from "../outcome/basis.ts";
 import { refuseAll, succeed, type Outcome } from "../outcome/outcome.ts";
 import { hangCore, type HangCore } from "./hang-core.ts";
 import { BEDDING_IN_M, CREEP_RATIO, KNOT_M, STRAP_OVERLAP_M, TAIL_M, WRAPS } from "./hang-constants.ts";
+import { hangBand } from "./hang-band.ts";
+import { USUAL_ERRORS, type HangErrors } from "./hang-errors.ts";
+import { okRanges } from "./hang-ok.ts";
 import { hangFigures } from "./hang-figures.ts";
 import { hangInputRefusals } from "./hang-input.ts";
 import { hangRig, type HangRig } from "./hang-rig.ts";
@@ -46,14 +49,18 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
     footRaiseM: figures.footRaiseM,
     levelFootOverHeadM: footLevelM - setting.headHeightM,
     settleM: settleOf(rig, input, trial),
-    ok: {},
-    band: {},
+    ok: okRanges(rig, site, input, trial),
+    band: hangBand({ rig, rigInput: input, site, trial, errors: errorsOf(input) }),
     shape: hangShape(rig, site, setting, trial),
     notes: [...movedNotes(movedBy), ...borderNotes(rig, lying.gatherDxM)],
     residual: figures.residual,
     iterations: lying.iterations + figures.iterations,
     basis: BASIS,
   };
+}
+
+function errorsOf({ spanErrorM }: HangInput): HangErrors {
+  return spanErrorM === undefined ? USUAL_ERRORS : { ...USUAL_ERRORS, spanM: spanErrorM };
 }
 
 function strapOf(

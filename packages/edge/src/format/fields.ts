@@ -42,7 +42,9 @@ export function list<T extends z.core.$ZodType>(item: T, what: string, least = 0
 /** A day of the calendar, "2027-05-14". */
 export function day() {
   const need = "a day such as 2027-05-14";
-  return z.string({ error: need }).check(z.refine(isCivilDay, need), z.describe(need));
+  return z
+    .string({ error: need })
+    .check(z.regex(/^\d{4}-\d{2}-\d{2}$/, need), z.refine(isCivilDay, need), z.describe(need));
 }
 
 /** An object of named fields; fields it does not know are kept in the file and reported. */
@@ -56,12 +58,9 @@ export function alternatives(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} or ${last}`;
 }
 
-const CIVIL_DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
-
+/** Whether a day of the form 2027-05-14 is in the calendar. */
 export function isCivilDay(value: string): boolean {
-  const match = CIVIL_DAY.exec(value);
-  if (match === null) return false;
-  const [year, month, dayOfMonth] = match.slice(1).map(Number);
+  const [year, month, dayOfMonth] = value.split("-").map(Number);
   if (year === undefined || month === undefined || dayOfMonth === undefined) return false;
   return year >= 1 && month >= 1 && month <= 12 && dayOfMonth >= 1 && dayOfMonth <= daysIn(year, month);
 }

@@ -1,5 +1,12 @@
 export type * from "./camp-document.ts";
 export { CAMP_FORMAT } from "./camp-schema.ts";
-export { MOST_BYTES } from "./json-text.ts";
+export { campOfOne, type TwoTrees } from "./camp-of-one.ts";
+export { alternatives } from "./fields.ts";
+export { hangFile } from "./hang-file.ts";
+export { jsonSchemas } from "./json-schema.ts";
+export { MOST_BYTES, parseJson } from "./json-text.ts";
 export { openCamp, readCamp } from "./open-camp.ts";
+export { findingFile, planFile, writePlan } from "./plan-file.ts";
+export { PLAN_FORMAT, type FindingFile, type HangFile, type PlanFile } from "./plan-schema.ts";
+export { readPlan } from "./read-plan.ts";
 export { writeCamp } from "./write-camp.ts";

@@ -1,0 +1,149 @@
+import { Command } from "commander";
+import { ENGINE } from "@nightspan/edge";
+import type { Io } from "./io.ts";
+
+/** What a command needs to answer: the process round it, and where its exit code goes. */
+export interface Session {
+  readonly io: Io;
+  readonly end: (code: number) => void;
+}
+
+/** The command line. Each command's code is loaded only when it is asked for. */
+export function makeProgram(io: Io, end: (code: number) => void): Command {
+  const session: Session = { io, end };
+  const program = new Command("nightspan")
+    .description("Plans a night in hammocks for a group: which trees, who hangs where and in what, how high.")
+    .version(ENGINE, "-V, --version", "tell the version")
+    .helpOption("-h, --help", "tell how a command is used")
+    .showSuggestionAfterError(true)
+    .exitOverride()
+    .configureOutput({
+      writeOut: io.out,
+      writeErr: io.err,
+      outputError: (message, write) => write(`nightspan: ${oneLine(message)}\n`),
+    });
+  addPlan(program, session);
+  addBerth(program, session);
+  addCheck(program, session);
+  addImport(program, session);
+  addModel(program, session);
+  addSchema(program, session);
+  return program;
+}
+
+function addPlan(program: Command, session: Session): void {
+  program
+    .command("plan")
+    .description("plan a camp: who hangs between which trees, and how high")
+    .argument("<CAMP>", "the camp file")
+    .option("--json", "print the plan file alone")
+    .option("--out <DIR>", "write plan, map and cards into this folder")
+    .option("--force", "write over files that are there")
+    .option("--why", "tell also how the answer was found, and every assumption")
+    .action(async (camp: string, options: PlanOptions) => {
+      const { planCommand } = await import("./commands/plan.ts");
+      session.end(await planCommand(camp, options, session.io));
+    });
+}
+
+export interface PlanOptions {
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly why?: boolean;
+}
+
+function addBerth(program: Command, session: Session): void {
+  program
+    .command("berth")
+    .description("two trees, tonight: one sleeper, a sentence for each tree")
+    .option("--span <LENGTH>", "between the middles of the two trunks, such as 4.5 or 14ft")
+    .option("--steps <COUNT>", "the same in your own steps")
+    .option("--step <LENGTH>", "one of your steps; without it, from your stature")
+    .requiredOption("--stature <LENGTH>", "how tall you are, such as 1.75 or 5ft9in")
+    .option("--mass <MASS>", "your mass, such as 80 or 175lb")
+    .option("--fall <LENGTH>", "how much lower the ground is at the second tree")
+    .option("--trunk <LENGTH>", "the thinner trunk's diameter, such as 0.3")
+    .option("--hammock <LENGTH>", "the hammock's length")
+    .option("--ridgeline <LENGTH>", "the structural ridgeline's length")
+    .option("--sling <SHORTEST>", "you use whoopie slings; their shortest length")
+    .option("--json", "print the plan file alone")
+    .action(async (options: BerthOptions) => {
+      const { berthCommand } = await import("./commands/berth.ts");
+      session.end(await berthCommand(options, session.io));
+    });
+}
+
+export interface BerthOptions {
+  readonly span?: string;
+  readonly steps?: string;
+  readonly step?: string;
+  readonly stature: string;
+  readonly mass?: string;
+  readonly fall?: string;
+  readonly trunk?: string;
+  readonly hammock?: string;
+  readonly ridgeline?: string;
+  readonly sling?: string;
+  readonly json?: boolean;
+}
+
+function addCheck(program: Command, session: Session): void {
+  program
+    .command("check")
+    .description("read and judge a camp file, and do nothing else")
+    .argument("<CAMP>", "the camp file")
+    .option("--json", "answer in JSON")
+    .action(async (camp: string, options: { readonly json?: boolean }) => {
+      const { checkCommand } = await import("./commands/check.ts");
+      session.end(checkCommand(camp, options, session.io));
+    });
+}
+
+function addImport(program: Command, session: Session): void {
+  program
+    .command("import")
+    .description("put trees from a CSV or GeoJSON file into a camp file, in place of those that are there")
+    .argument("<FILE>", "the trees")
+    .requiredOption("--into <CAMP>", "the camp file; its last state goes to CAMP.before")
+    .option("--skip-bad", "leave out rows that cannot be used")
+    .action(async (file: string, options: ImportOptions) => {
+      const { importCommand } = await import("./commands/import.ts");
+      session.end(await importCommand(file, options, session.io));
+    });
+}
+
+export interface ImportOptions {
+  readonly into: string;
+  readonly skipBad?: boolean;
+}
+
+function addModel(program: Command, session: Session): void {
+  program
+    .command("model")
+    .description("one model alone: JSON in on standard input, JSON out; without a name, the list of models")
+    .argument("[NAME]", "the model")
+    .option("--json", "print the list of models as JSON")
+    .action(async (name: string | undefined, options: { readonly json?: boolean }) => {
+      const { modelCommand } = await import("./commands/model.ts");
+      session.end(await modelCommand(name, options, session.io));
+    });
+}
+
+function addSchema(program: Command, session: Session): void {
+  program
+    .command("schema")
+    .description("the JSON Schemas of the camp file and the plan file")
+    .argument("[NAME]", "camp or plan; both by name without it")
+    .action(async (name: string | undefined) => {
+      const { schemaCommand } = await import("./commands/schema.ts");
+      session.end(schemaCommand(name, session.io));
+    });
+}
+
+function oneLine(message: string): string {
+  return message
+    .replace(/^error: /, "")
+    .trim()
+    .replaceAll(/\s*\n\s*/g, " ");
+}

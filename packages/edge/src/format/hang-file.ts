@@ -1,0 +1,85 @@
+import { inDegrees, radians, type Hang, type HangQuantity, type StrapHang } from "@nightspan/core";
+import { convert, present } from "./optional.ts";
+import type { HangFile } from "./plan-schema.ts";
+import { tidy } from "./tidy.ts";
+
+/** A hang as the plan file and the model door write it: snake_case, degrees. */
+export function hangFile(hang: Hang): HangFile {
+  return present({
+    head: strapFile(hang.head),
+    foot: strapFile(hang.foot),
+    ridgeline_m: convert(hang.ridgelineM, tidy),
+    ridgeline_pull_n: convert(hang.ridgelinePullN, tidy),
+    seat_height_m: tidy(hang.seatHeightM),
+    low_point_m: tidy(hang.lowPointM),
+    foot_raise_m: tidy(hang.footRaiseM),
+    level_foot_over_head_m: tidy(hang.levelFootOverHeadM),
+    settle_m: convert(hang.settleM, tidy),
+    ok: okFile(hang.ok),
+    band: bandFile(hang.band),
+    notes: hang.notes.length > 0 ? [...hang.notes] : undefined,
+  });
+}
+
+function strapFile(strap: StrapHang): HangFile["head"] {
+  return {
+    strap_height_m: tidy(strap.strapHeightM),
+    above_level_m: tidy(strap.aboveLevelM),
+    strap_length_m: tidy(strap.strapLengthM),
+    webbing_m: tidy(strap.webbingM),
+    angle_deg: tidy(inDegrees(strap.angle)),
+    pull_n: tidy(strap.pullN),
+    sideways_n: tidy(strap.sidewaysN),
+    down_n: tidy(strap.downN),
+  };
+}
+
+/** Each quantity's name in the file. */
+const NAMES: Readonly<Record<HangQuantity, string>> = {
+  "head.strapHeightM": "head.strap_height_m",
+  "foot.strapHeightM": "foot.strap_height_m",
+  "head.strapLengthM": "head.strap_length_m",
+  "foot.strapLengthM": "foot.strap_length_m",
+  "head.angle": "head.angle_deg",
+  "foot.angle": "foot.angle_deg",
+  "head.pullN": "head.pull_n",
+  "foot.pullN": "foot.pull_n",
+  spanM: "span_m",
+  seatHeightM: "seat_height_m",
+  lowPointM: "low_point_m",
+  footRaiseM: "foot_raise_m",
+  ridgelinePullN: "ridgeline_pull_n",
+};
+
+function okFile(ok: Hang["ok"]): HangFile["ok"] {
+  return Object.fromEntries(
+    quantities().flatMap(([quantity, name]) => {
+      const range = ok[quantity];
+      if (range === undefined) return [];
+      const [low, high] = [inFileUnit(quantity, range.low), inFileUnit(quantity, range.high)];
+      return [[name, { low, high, binds_low: range.bindsLow, binds_high: range.bindsHigh }]];
+    }),
+  );
+}
+
+function bandFile(band: Hang["band"]): HangFile["band"] {
+  return Object.fromEntries(
+    quantities().flatMap(([quantity, name]) => {
+      const range = band[quantity];
+      if (range === undefined) return [];
+      return [[name, [inFileUnit(quantity, range[0]), inFileUnit(quantity, range[1])]]];
+    }),
+  );
+}
+
+function quantities(): readonly (readonly [HangQuantity, string])[] {
+  return Object.entries(NAMES).flatMap(([key, name]) => (isQuantity(key) ? [[key, name] as const] : []));
+}
+
+function isQuantity(key: string): key is HangQuantity {
+  return key in NAMES;
+}
+
+function inFileUnit(quantity: HangQuantity, value: number): number {
+  return tidy(NAMES[quantity].endsWith("_deg") ? inDegrees(radians(value)) : value);
+}

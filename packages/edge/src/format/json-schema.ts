@@ -1,0 +1,29 @@
+import { campSchema } from "./camp-schema.ts";
+import { z } from "./fields.ts";
+import { pairSchema, treeSchema } from "./ground-schema.ts";
+import { planSchema } from "./plan-schema.ts";
+
+/** The JSON Schemas (2020-12) of both files, made from the schemas that read them. */
+export function jsonSchemas(): Readonly<Record<"camp" | "plan", object>> {
+  return {
+    camp: named("Nightspan camp file", campSchema),
+    plan: named("Nightspan plan file", planSchema),
+  };
+}
+
+function named(title: string, schema: z.core.$ZodType): object {
+  const { $schema, ...rest } = z.toJSONSchema(schema, {
+    io: "input",
+    override: ({ zodSchema, jsonSchema }) => {
+      const either = EITHER.get(zodSchema);
+      if (either !== undefined) jsonSchema.anyOf = either.map((field) => ({ required: [field] }));
+    },
+  });
+  return { $schema, title, ...rest };
+}
+
+/** Where one of two fields is needed; the cross-checks tell the same. */
+const EITHER = new Map<z.core.$ZodType, readonly string[]>([
+  [treeSchema, ["dbh_cm", "girth_cm"]],
+  [pairSchema, ["span_m", "steps"]],
+]);

@@ -1,0 +1,71 @@
+import { inDegrees, radians, type Finding, type Plan, type PlannedBerth } from "@nightspan/core";
+import { hangFile } from "./hang-file.ts";
+import { convert, present } from "./optional.ts";
+import { PLAN_FORMAT, type FindingFile, type PlanFile } from "./plan-schema.ts";
+import { tidy } from "./tidy.ts";
+
+/** The plan in the form of its file. What was not computed is left out and stands in `not_checked`. */
+export function planFile(plan: Plan): PlanFile {
+  return {
+    format: PLAN_FORMAT,
+    camp: plan.campName,
+    engine: plan.engine,
+    verdict: plan.verdict,
+    trees_looked_at: present({ ...plan.treesLookedAt, by: [...plan.treesLookedAt.by] }),
+    checked: [...plan.checked],
+    not_checked: [...plan.notChecked],
+    asked: plan.asked,
+    placed: plan.placed,
+    bound: plan.bound,
+    cost: tidy(plan.cost),
+    lower_bound: tidy(plan.lowerBound),
+    gap: tidy(plan.gap),
+    method: plan.method,
+    berths: plan.berths.map(berthFile),
+    unplaced: plan.unplaced.map(({ sleeper, because }) => ({ sleeper, because: because.map(findingFile) })),
+    supply: supplyFile(plan.supply),
+    defaults_used: plan.defaultsUsed.map(({ field, value, for: ids }) =>
+      present({ field, value, for: ids.length > 0 ? [...ids] : undefined }),
+    ),
+    findings: plan.findings.map(findingFile),
+  };
+}
+
+/** The text of a saved plan. */
+export function writePlan(file: PlanFile): string {
+  return `${JSON.stringify(file, null, 2)}\n`;
+}
+
+function berthFile(berth: PlannedBerth): PlanFile["berths"][number] {
+  return present({
+    id: berth.id,
+    sleeper: berth.sleeper,
+    head_tree: berth.headTree,
+    foot_tree: berth.footTree,
+    span_m: tidy(berth.spanM),
+    bearing_deg: convert(berth.bearingRad, (bearing) => tidy(inDegrees(radians(bearing)))),
+    pair: berth.pair,
+    ground_known: berth.groundKnown,
+    step_it_out: berth.stepItOut,
+    hang: hangFile(berth.hang),
+    kit: { ...berth.kit },
+    set_by: berth.setBy,
+    verdict: berth.verdict,
+    findings: berth.findings.map(findingFile),
+  });
+}
+
+function supplyFile({ blockedBy, trees, usable, pairs, berths }: Plan["supply"]): PlanFile["supply"] {
+  return { trees, usable, pairs, blocked_by: { ...blockedBy }, berths };
+}
+
+export function findingFile(finding: Finding): FindingFile {
+  const { demand, limit, margin, about, ...rest } = finding;
+  return present({
+    ...rest,
+    demand: tidy(demand),
+    limit: tidy(limit),
+    margin: margin === null ? undefined : tidy(margin),
+    about: about === undefined ? undefined : [...about],
+  });
+}

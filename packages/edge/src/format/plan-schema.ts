@@ -1,0 +1,126 @@
+import { choice, z } from "./fields.ts";
+
+export const PLAN_FORMAT = "nightspan-plan/1";
+
+const amount = () => z.number({ error: "a finite number" });
+const count = () => z.number({ error: "a whole number, 0 or more" }).check(z.int(), z.gte(0));
+const name = () => z.string({ error: "text" });
+const verdict = () => choice("clear", "look-again", "do-not-hang");
+const part = () =>
+  choice("site", "hang", "strength", "trunk", "tarp", "rain", "warmth", "night", "cuts", "packing");
+
+const findingSchema = z.object({
+  rule: name(),
+  source: name(),
+  subject: name(),
+  sense: choice("at-most", "at-least"),
+  demand: amount(),
+  limit: amount(),
+  unit: choice("N", "kg", "m", "rad", "Pa", "m/s", "1"),
+  margin: z.optional(amount()),
+  verdict: verdict(),
+  about: z.optional(z.array(name())),
+});
+
+const strapSchema = z.object({
+  strap_height_m: amount(),
+  above_level_m: amount(),
+  strap_length_m: amount(),
+  webbing_m: amount(),
+  angle_deg: amount(),
+  pull_n: amount(),
+  sideways_n: amount(),
+  down_n: amount(),
+});
+
+const okSchema = z.object({ low: amount(), high: amount(), binds_low: name(), binds_high: name() });
+
+export const hangSchema = z.object({
+  head: strapSchema,
+  foot: strapSchema,
+  ridgeline_m: z.optional(amount()),
+  ridgeline_pull_n: z.optional(amount()),
+  seat_height_m: amount(),
+  low_point_m: amount(),
+  foot_raise_m: amount(),
+  level_foot_over_head_m: amount(),
+  settle_m: z.optional(amount()),
+  ok: z.record(name(), okSchema),
+  band: z.record(name(), z.tuple([amount(), amount()])),
+  notes: z.optional(z.array(name())),
+});
+
+const berthSchema = z.object({
+  id: name(),
+  sleeper: name(),
+  head_tree: name(),
+  foot_tree: name(),
+  span_m: amount(),
+  bearing_deg: z.optional(amount()),
+  pair: z.optional(name()),
+  ground_known: z.boolean(),
+  step_it_out: z.boolean(),
+  hang: hangSchema,
+  kit: z.object({
+    hammock: z.optional(name()),
+    suspension: z.optional(name()),
+    tarp: z.optional(name()),
+    under: z.optional(name()),
+    over: z.optional(name()),
+  }),
+  set_by: name(),
+  verdict: verdict(),
+  findings: z.array(findingSchema),
+});
+
+const supplySchema = z.object({
+  trees: count(),
+  usable: count(),
+  pairs: count(),
+  blocked_by: z.object({
+    stem: count(),
+    "dead-tree": count(),
+    overhead: count(),
+    obstacle: count(),
+    hang: count(),
+  }),
+  berths: count(),
+});
+
+/** The plan file, also what `plan --json` prints. A part that was not computed is left out. */
+export const planSchema = z.object({
+  format: z.literal(PLAN_FORMAT, { error: `"${PLAN_FORMAT}"` }),
+  camp: name(),
+  engine: name(),
+  verdict: verdict(),
+  trees_looked_at: z.object({
+    done: count(),
+    of: count(),
+    by: z.array(name()),
+    on: z.optional(name()),
+  }),
+  checked: z.array(part()),
+  not_checked: z.array(part()),
+  asked: count(),
+  placed: count(),
+  bound: count(),
+  cost: amount(),
+  lower_bound: amount(),
+  gap: amount(),
+  method: name(),
+  berths: z.array(berthSchema),
+  unplaced: z.array(z.object({ sleeper: name(), because: z.array(findingSchema) })),
+  supply: supplySchema,
+  defaults_used: z.array(
+    z.object({
+      field: name(),
+      value: z.union([z.number(), z.string(), z.boolean()]),
+      for: z.optional(z.array(name())),
+    }),
+  ),
+  findings: z.array(findingSchema),
+});
+
+export type PlanFile = z.infer<typeof planSchema>;
+export type HangFile = z.infer<typeof hangSchema>;
+export type FindingFile = z.infer<typeof findingSchema>;

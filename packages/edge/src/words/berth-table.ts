@@ -1,0 +1,67 @@
+import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
+import { displayWidth, padded } from "./display-width.ts";
+import { namesOf, type Names } from "./names.ts";
+import { handDifference, handLength, shortBodyMark, steps, toHandStep } from "./quantities.ts";
+
+const HEADS = [
+  "no.",
+  "name",
+  "head to foot",
+  "steps",
+  "HEAD strap",
+  "FOOT strap, level across",
+  "under / over",
+];
+
+/** One line a berth under one line of headings, in columns. Marks are on the body of whoever sets the strap. */
+export function berthTable(plan: Plan, camp: Camp): readonly string[] {
+  if (plan.berths.length === 0) return [];
+  const names = namesOf(camp);
+  const rows = [HEADS, ...plan.berths.map((berth) => cells(berth, camp, names))];
+  const widths = HEADS.map((_, column) => Math.max(...rows.map((row) => displayWidth(row[column] ?? ""))));
+  const helped = plan.berths.some(({ setBy, sleeper }) => setBy !== sleeper);
+  return [
+    ...rows.map((row) =>
+      row
+        .map((cell, column) => padded(cell, widths[column] ?? 0))
+        .join("  ")
+        .trimEnd(),
+    ),
+    ...(helped ? ["* set by the name behind it, on whose body the mark is"] : []),
+  ];
+}
+
+function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[] {
+  const sleeper = camp.sleepers.find(({ id }) => id === berth.sleeper);
+  const { under, over } = berth.kit;
+  return [
+    berth.id,
+    isolated(names.sleeper(berth.sleeper)),
+    `${names.tree(berth.headTree)} to ${names.tree(berth.footTree)}`,
+    sleeper === undefined ? "" : steps(berth.spanM, sleeper.stepM) + (berth.stepItOut ? ", step it out" : ""),
+    headMark(berth, camp, names),
+    footMark(berth),
+    under === undefined && over === undefined ? "" : `${under ?? "none"} / ${over ?? "none"}`,
+  ];
+}
+
+function headMark({ hang, setBy, sleeper }: PlannedBerth, camp: Camp, names: Names): string {
+  const setter = camp.sleepers.find(({ id }) => id === setBy);
+  const up = handLength(hang.head.strapHeightM);
+  if (setter === undefined) return up;
+  const mark = `${up}, ${shortBodyMark(hang.head.strapHeightM, setter.statureM)}`;
+  return setBy === sleeper ? mark : `${mark} *${isolated(names.sleeper(setBy))}`;
+}
+
+function footMark({ hang, groundKnown }: PlannedBerth): string {
+  const over = toHandStep(hang.levelFootOverHeadM);
+  const level = over === 0 ? "level" : `${handDifference(Math.abs(over))} ${over > 0 ? "higher" : "lower"}`;
+  return groundKnown ? `${level} (${handLength(hang.foot.strapHeightM)} up)` : level;
+}
+
+/** A name that runs from right to left, fenced in so that it does not turn what stands beside it. */
+function isolated(name: string): string {
+  return RIGHT_TO_LEFT.test(name) ? `\u2068${name}\u2069` : name;
+}
+
+const RIGHT_TO_LEFT = /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;

@@ -1,0 +1,38 @@
+const SIGNS = new Intl.Segmenter("en", { granularity: "grapheme" });
+const WIDE =
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60]|\p{Extended_Pictographic}/u;
+const NO_WIDTH = /^[\p{Mn}\p{Me}\p{Cf}\p{Cc}]+$/u;
+const SPACING_MARKS = /\p{Mc}/gu;
+
+/** Columns that a text takes on a terminal. */
+export function displayWidth(text: string): number {
+  let columns = 0;
+  for (const { segment } of SIGNS.segment(text)) columns += signWidth(segment);
+  return columns;
+}
+
+function signWidth(sign: string): number {
+  if (NO_WIDTH.test(sign)) return 0;
+  if (WIDE.test(sign)) return 2;
+  const letters = [...sign].filter((letter) => /\p{L}/u.test(letter)).length;
+  return Math.max(1, letters) + (sign.match(SPACING_MARKS)?.length ?? 0);
+}
+
+/** The text with spaces after it up to a width. */
+export function padded(text: string, columns: number): string {
+  return text + " ".repeat(Math.max(0, columns - displayWidth(text)));
+}
+
+/** Lines of at most so many columns, broken at spaces; later lines are indented. */
+export function wrapped(text: string, columns: number, indent = ""): readonly string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (line !== "" && displayWidth(longer) > columns) {
+      lines.push(line);
+      line = indent + word;
+    } else line = longer;
+  }
+  return [...lines, line];
+}

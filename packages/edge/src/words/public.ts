@@ -1,0 +1,13 @@
+export { CAUTIONS, DEFERS_TO, type Caution } from "./cautions.ts";
+export { displayWidth, padded, wrapped } from "./display-width.ts";
+export { labels, measure } from "./labels.ts";
+export { namesOf, type Names } from "./names.ts";
+export { plainText } from "./plain-text.ts";
+export * from "./quantities.ts";
+export { sayAssumptions } from "./say-assumptions.ts";
+export { sayFinding } from "./say-finding.ts";
+export { footSentence, headSentence, levelWords, sitSentence } from "./say-hang.ts";
+export { sayLimit } from "./say-limit.ts";
+export { refusalJson, sayRefusal } from "./say-refusal.ts";
+export { sayLookedAt, sayNotChecked, sayVerdict } from "./say-verdict.ts";
+export { summaryLines, type SummaryLine, type SummaryOptions } from "./summary-lines.ts";

@@ -1,0 +1,123 @@
+import type { Finding, RuleKey } from "@nightspan/core";
+import type { Names } from "./names.ts";
+import { angle, length, speed, trunk, width } from "./quantities.ts";
+
+/**
+ * One sentence for a finding. It never tells a person's weight nor a pull, so it may stand on papers too.
+ * A rule without words fails to compile.
+ */
+export function sayFinding(finding: Finding, names: Names): string {
+  return SENTENCES[finding.rule](finding, names);
+}
+
+type Say = (finding: Finding, names: Names) => string;
+
+const SENTENCES: Readonly<Record<RuleKey, Say>> = {
+  "part.user-weight": (f) =>
+    `The sleeper is ${nearness(f)} the greatest user weight of ${item(f, "the hammock")}.`,
+  "part.working-load": (f) =>
+    `The pull at the ${part(f)} is ${nearness(f)} the rated load of ${item(f, "the strap")}.`,
+  "part.breaking-load": (f) =>
+    `The pull at the ${part(f)}, times the design factor, is ${nearness(f)} the breaking strength of ${item(f, "the strap")}.`,
+  "part.strength-unknown": (f) => `Nobody knows what the ${part(f)} carries. Read the maker's plate.`,
+  "part.flop-in": (f) => `Dropping in pulls the ${part(f)} ${nearness(f)} what it is rated for.`,
+  "strap.width": (f) => measured("The straps are", f, width, "wide"),
+  "strap.reach": sayReach,
+  "strap.height-cap": (f) => measured(`The ${part(f)} is tied at`, f, length),
+  "strap.angle-flattest": (f) => measured(`The ${part(f)} hangs`, f, angle, "below level"),
+  "strap.angle-steepest": (f) => measured(`The ${part(f)} hangs`, f, angle, "below level"),
+  "sling.shortest": (f) => measured(`The ${part(f)} is let out`, f, length),
+  "sling.longest": (f) => measured(`The ${part(f)} is let out`, f, length),
+  "webbing.length": (f) => measured(`The ${part(f)} has`, f, length, "of webbing"),
+  "seat.height": (f) => measured("The seat comes", f, length, "above the ground"),
+  "low-point.ground": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
+  "low-point.cap": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
+  "foot.raise": (f) => measured("The foot end hangs", f, length, "higher than the head end"),
+  "hang.refused": (f) => `It cannot be hung here${f.about === undefined ? "" : `: ${f.about.join(", ")}`}.`,
+  "tree.trunk-least": (f, names) => measured(`The trunk of ${tree(f, names)} is`, f, trunk, "thick"),
+  "tree.trunk-unknown": (f, names) => `Nobody has measured the trunk of ${tree(f, names)}. Measure it.`,
+  "tree.looked-at": sayLooked("at"),
+  "tree.above-looked-at": sayLooked("above"),
+  "tree.doubtful": (f, names) => `${tree(f, names)} is doubtful. Ask an arborist, and stay out of its reach.`,
+  "tree.dead": (f, names) => `${tree(f, names)} is dead. Never tie to it, and stay out of its reach.`,
+  "tree.not-allowed": (f, names) => `${tree(f, names)} may not be used here.`,
+  "tree.bending": (f, names) => `The trunk of ${tree(f, names)} is bent ${nearness(f)} what its wood bears.`,
+  "tree.bark-pressure": (f, names) =>
+    `The strap presses the bark of ${tree(f, names)} ${nearness(f)} the limit.`,
+  "tree.height-estimated": (f, names) =>
+    `${other(f, names)} may fall: ${measured("the berth is", f, length, "from it")} Its height is an estimate. Measure it.`,
+  "tree.species-unknown": (f, names) =>
+    `Nobody has named the species of ${tree(f, names)}: it is taken as weak wood.`,
+  "span.least": (f) => measured("The trees stand", f, length, "apart"),
+  "span.most": (f) => measured("The trees stand", f, length, "apart"),
+  "span.stepped": (f) =>
+    f.verdict === "clear"
+      ? `The span was stepped; it may be off by ${length(f.demand)}, and the hang allows that.`
+      : "The span is not measured well enough. Step it out before you tie.",
+  "site.dead-tree-reach": (f, names) =>
+    measured(`From what may fall at ${other(f, names)} the berth is`, f, length, "away"),
+  "site.overhead-reach": (f) =>
+    measured(`From under ${item(f, "what hangs above")} the berth is`, f, length, "away"),
+  "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
+  "site.capacity": (f, names) => `${tree(f, names)} carries ${f.demand} of at most ${f.limit} hammocks.`,
+  "layout.no-berth": (f) => `${f.demand} of ${f.limit} have a berth.`,
+  "layout.kit-short": (f) =>
+    f.demand < f.limit
+      ? `The store has ${f.demand} of the ${f.limit} needed: ${item(f, "kit")}.`
+      : `The store has enough: ${item(f, "kit")}.`,
+  "night.stop-line-blank": (f) =>
+    f.verdict === "clear"
+      ? "The wind at which everybody gets up is agreed."
+      : "Nobody has set the gust at which everybody gets up. Set stop_gust_m_s.",
+  "night.gust": (f) => measured("Gusts are forecast at", f, speed),
+  "defaults.assumed": (f) => `${f.demand} fields were silent and taken from the table of defaults.`,
+};
+
+/** Demand beside limit: "…, at least 20 cm is asked for". */
+function measured(lead: string, f: Finding, unit: (value: number) => string, after = ""): string {
+  const [demand, limit] = [unit(f.demand), unit(f.limit)];
+  const what = `${lead} ${demand}${after === "" ? "" : ` ${after}`}`;
+  const beyond = f.sense === "at-most" ? f.demand > f.limit : f.demand < f.limit;
+  if (beyond && f.verdict !== "clear" && demand !== limit) {
+    return `${what}: ${f.sense === "at-most" ? "more" : "less"} than the ${limit} allowed.`;
+  }
+  return `${what}, ${f.sense === "at-most" ? "at most" : "at least"} ${limit}.`;
+}
+
+/** Where a figure would tell a person's weight, only how near it is. */
+function nearness({ verdict }: Finding): string {
+  return { clear: "within", "look-again": "close to", "do-not-hang": "over" }[verdict];
+}
+
+function sayReach(f: Finding, names: Names): string {
+  const where = `The ${part(f)} is tied at ${length(f.demand)}`;
+  if (f.demand <= f.limit) return `${where}, within the sleeper's reach.`;
+  const helper = f.about?.[0];
+  return `${where}, out of the sleeper's reach${helper === undefined ? "" : `: ${names.sleeper(helper)} sets it`}.`;
+}
+
+function sayLooked(where: "at" | "above"): Say {
+  return (f, names) => {
+    const by = f.about?.[0];
+    if (f.verdict !== "clear") return `Nobody has looked ${where} ${tree(f, names)}.`;
+    return `${by === undefined ? "Somebody" : names.sleeper(by)} looked ${where} ${tree(f, names)}.`;
+  };
+}
+
+/** The last part of "berth/3/head-strap" in words. */
+function part({ subject }: Finding): string {
+  return (subject.split("/")[2] ?? "rig").replaceAll("-", " ");
+}
+
+function tree({ subject }: Finding, names: Names): string {
+  return names.tree(subject.slice(subject.indexOf("/") + 1));
+}
+
+function other(f: Finding, names: Names): string {
+  const id = f.about?.[0];
+  return id === undefined ? "a tree" : names.tree(id);
+}
+
+function item({ about }: Finding, otherwise: string): string {
+  return about?.[0] ?? otherwise;
+}

@@ -1,0 +1,27 @@
+import type { Limit } from "@nightspan/core";
+
+/** What stands in the way, as the end of a sentence: "It cannot be hung here: …". */
+export function sayLimit(limit: Limit): string {
+  return LIMITS[limit];
+}
+
+const LIMITS: Readonly<Record<Limit, string>> = {
+  "trees-too-close": "the trees are too close for this hammock",
+  "sling-shortest": "the sling is too long even at its shortest",
+  "sling-longest": "the sling is too short even at its longest",
+  "strap-reach": "a strap would come higher than anybody here can reach",
+  "strap-height-cap": "a strap would come higher than the house rule allows",
+  "low-point-cap": "the hammock would hang higher than the house rule allows",
+  "low-point-ground": "the cloth would touch the ground",
+  "angle-flattest": "the straps would come too flat and pull too hard",
+  "angle-steepest": "the straps would come too steep",
+  "seat-lowest": "the seat would come too low",
+  "seat-highest": "the seat would come too high",
+  "foot-raise-least": "the foot end would come too low",
+  "foot-raise-most": "the foot end would come too high",
+  "ridgeline-longer-than-cloth": "the ridgeline is longer than the hammock",
+  "span-least": "the trees are nearer than the house rule allows",
+  "span-most": "the trees are farther than the house rule allows",
+  strength: "a part is too weak for the pull",
+  "user-weight": "the sleeper is over the hammock's greatest user weight",
+};

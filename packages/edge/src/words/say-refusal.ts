@@ -1,0 +1,23 @@
+import type { Refusal } from "@nightspan/core";
+import { plainText } from "./plain-text.ts";
+
+const LONGEST = 60;
+
+/** One line a refusal: file, field, what was found, what is needed. */
+export function sayRefusal(file: string, { field, got, need }: Refusal): string {
+  const where = field === "" || field === "file" ? file : `${file}: ${field}`;
+  return plainText(`${where}: found ${shown(got)}, needed ${need}`);
+}
+
+function shown(got: unknown): string {
+  if (got === undefined) return "nothing";
+  if (typeof got === "number") return String(got);
+  const text = JSON.stringify(got);
+  return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+}
+
+/** A refusal as JSON: what cannot be written in JSON is told as text, what is missing as null. */
+export function refusalJson({ field, got, need }: Refusal): { field: string; got: unknown; need: string } {
+  if (got === undefined) return { field, got: null, need };
+  return { field, got: typeof got === "number" && !Number.isFinite(got) ? String(got) : got, need };
+}

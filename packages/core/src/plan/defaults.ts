@@ -40,6 +40,12 @@ export const DEFAULTS = {
     why: "A middling trunk, so that lengths come out; the trunk itself stays unmeasured and is told so.",
     source: "house-convention",
   },
+  "ground.pairs[].steps": {
+    value: 0.05,
+    unit: "x span",
+    why: "How far a span counted in one's own calibrated steps may be off.",
+    source: "common-practice",
+  },
   "ground.source": {
     value: "taped",
     unit: "",

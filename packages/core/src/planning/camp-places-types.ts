@@ -1,0 +1,53 @@
+import type { Looked, Tree } from "../site/tree.ts";
+import type { GroundXY } from "../site/obstacle.ts";
+import type { PlaceBlock } from "../site/places-types.ts";
+
+/** A tree that may carry a berth: one of the map, or a tag known from a stated pair alone. */
+export interface Anchor {
+  /** The tree's id on the map, else its tag. */
+  readonly id: string;
+  readonly tree?: Tree;
+}
+
+/** Two anchors that serve by the ground alone, before anybody's hang was looked at. */
+export interface CampPlace {
+  /** Indices of anchors, `first` before `second` by id. */
+  readonly first: number;
+  readonly second: number;
+  readonly spanM: number;
+  readonly dbhM: readonly [first: number, second: number];
+  readonly dbhAssumed: boolean;
+  /** Ground at `second` below the ground at `first` [m]; absent: nobody knows. */
+  readonly fallM?: number;
+  /** From `first` to `second`, clockwise from north [rad]; absent: nobody knows. */
+  readonly bearingRad?: number;
+  /** Id of the stated pair, where one stands behind this place. */
+  readonly pair?: string;
+  /** The trees' positions are stepped or from GPS. */
+  readonly stepItOut: boolean;
+  /** The span was counted in steps at this very pair. */
+  readonly stepped: boolean;
+  /** Who looked at a stated pair as a whole. */
+  readonly lookedAt?: Looked;
+  /** On the map: middle of the berth, and the strip of ground it keeps. */
+  readonly middle?: GroundXY;
+  readonly footprint?: readonly GroundXY[];
+}
+
+export interface CampPlaces {
+  /** Sorted by id. */
+  readonly anchors: readonly Anchor[];
+  /** Sorted by (first, second, pair). */
+  readonly places: readonly CampPlace[];
+  /** Pairs of place indices that cannot be used together, lower first, sorted. */
+  readonly conflicts: readonly (readonly [number, number])[];
+  readonly funnel: GroundFunnel;
+}
+
+/** From stems to places by the ground alone. */
+export interface GroundFunnel {
+  readonly trees: number;
+  readonly usable: number;
+  readonly pairs: number;
+  readonly blockedBy: Readonly<Record<PlaceBlock, number>>;
+}

@@ -1,0 +1,20 @@
+import { worstFirst, type Finding } from "../../outcome/finding.ts";
+import type { BerthCase } from "./berth-case.ts";
+import { lieFindings } from "./lie.ts";
+import { spanFindings } from "./span.ts";
+import { strapFindings } from "./strap.ts";
+import { strengthFindings } from "./strength.ts";
+import { surroundingFindings } from "./surroundings.ts";
+import { treeFindings } from "./trees.ts";
+
+/** Every comparison of one berth, the worst first. */
+export function berthFindings(berth: BerthCase): Finding[] {
+  return [
+    ...treeFindings(berth),
+    ...surroundingFindings(berth),
+    ...strengthFindings(berth),
+    ...strapFindings(berth),
+    ...spanFindings(berth),
+    ...lieFindings(berth),
+  ].sort(worstFirst);
+}

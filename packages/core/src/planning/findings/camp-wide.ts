@@ -1,0 +1,39 @@
+import { byRule, type Finding } from "../../outcome/finding.ts";
+import type { Camp } from "../../plan/camp.ts";
+
+/** What is about the whole camp: a night without the wind at which everybody gets up; people without a berth. */
+export function campFindings({ night }: Camp, placed: number, asked: number): Finding[] {
+  const blank = night !== undefined && night.stopGustMS === undefined;
+  return [...(blank ? [stopLineBlank()] : []), ...(placed < asked ? [notAllPlaced(placed, asked)] : [])];
+}
+
+/** Stop lines that are set, of the one that is needed. */
+function stopLineBlank(): Finding {
+  return byRule(
+    {
+      rule: "night.stop-line-blank",
+      source: "camp-file",
+      subject: "camp",
+      sense: "at-least",
+      demand: 0,
+      limit: 1,
+      unit: "1",
+    },
+    "look-again",
+  );
+}
+
+function notAllPlaced(placed: number, asked: number): Finding {
+  return byRule(
+    {
+      rule: "layout.no-berth",
+      source: "layout-search",
+      subject: "camp",
+      sense: "at-least",
+      demand: placed,
+      limit: asked,
+      unit: "1",
+    },
+    "look-again",
+  );
+}

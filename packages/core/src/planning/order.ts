@@ -1,0 +1,4 @@
+/** Orders ids by code unit, the same on every machine and in every language. */
+export function byCodeUnit(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

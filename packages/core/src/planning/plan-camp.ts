@@ -1,0 +1,195 @@
+import { worstVerdict } from "../outcome/finding.ts";
+import { succeed, type Outcome } from "../outcome/outcome.ts";
+import type { Camp, Ground } from "../plan/camp.ts";
+import { CAUTION_KEYS } from "../plan/cautions.ts";
+import type { Plan, PlanPart, Supply, TreesLookedAt } from "../plan/plan.ts";
+import { readingOrder } from "./berth-numbers.ts";
+import { campPlaces } from "./camp-places.ts";
+import type { CampPlaces } from "./camp-places-types.ts";
+import { chooseBerths, type ChosenBerths } from "./choose-berths.ts";
+import { costTerms, placeCosts, UNITS_PER_M } from "./cost-terms.ts";
+import { dealKit, type KitDeal } from "./deal-kit.ts";
+import { campFindings } from "./findings/camp-wide.ts";
+import { fitClasses, type FitClass } from "./fit-classes.ts";
+import { HangDesk } from "./hang-desk.ts";
+import type { LinearSolver } from "./linear-solver.ts";
+import { byCodeUnit } from "./order.ts";
+import { planBerth, type EndedBerth } from "./plan-berth.ts";
+import { allowedPlaces } from "./allowed-places.ts";
+import { unplacedSleepers } from "./unplaced.ts";
+
+export interface PlanTools {
+  readonly solver?: LinearSolver;
+  /** Version of the engine, as the plan carries it. */
+  readonly engine: string;
+  /** Told of each plan that is better than the one before. */
+  readonly onIncumbent?: (plan: Plan) => void;
+}
+
+/**
+ * Plans a camp: who hangs where, in what, how high, and every comparison that follows.
+ *
+ * Kit is dealt; pairs of trees are found on the map and among those stated; each pair × class of sleepers whose hang
+ * is refused is left out; the search places as many as can be, then for the least cost; berths are dealt with the
+ * heaviest on the stoutest trees; every berth's hang, findings and verdict are worked out in full.
+ *
+ * Shapes   one camp → one plan; berths in reading order of the map
+ * Units    SI
+ * Holds    any camp, also without sleepers, trees, pairs, kit or ground: the plan then says who has no berth, and why
+ * Error    exact for the positions as surveyed and the kit as dealt, where `gap` is 0 and `placed` is `bound`
+ * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
+ */
+export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
+  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
+  const ground = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
+  const classes = fitClasses(deal.dealt, camp);
+  const desk = new HangDesk(ground.places, classes);
+  const { allowed, refusedEverywhere } = allowedPlaces(ground.places, classes, desk);
+  const work: Work = { camp, engine: tools.engine, deal, ground, classes, desk, allowed, refusedEverywhere };
+  const { onIncumbent } = tools;
+  const chosen = chooseBerths({
+    ground,
+    capacity: camp.rules.hammocksPerTree.value,
+    classes,
+    allowed,
+    costUnits: placeCosts(ground.places, costTerms(camp.rules.spanIdealM.value)),
+    desk,
+    ...(tools.solver === undefined ? {} : { solver: tools.solver }),
+    ...(onIncumbent === undefined ? {} : { onIncumbent: (found) => onIncumbent(planOf(work, found)) }),
+  });
+  return succeed(planOf(work, chosen));
+}
+
+interface Work {
+  readonly camp: Camp;
+  readonly engine: string;
+  readonly deal: KitDeal;
+  readonly ground: CampPlaces;
+  readonly classes: readonly FitClass[];
+  readonly desk: HangDesk;
+  readonly allowed: readonly Uint8Array[];
+  readonly refusedEverywhere: number;
+}
+
+const NO_GROUND: Ground = { trees: [], pairs: [], obstacles: [], source: "taped", positionErrorM: 0 };
+
+function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
+  const { camp, deal, ground } = work;
+  const ended = berthsOf(work, seats);
+  const berths = ended.map(({ berth }) => berth);
+  const asked = camp.sleepers.length;
+  const findings = [...campFindings(camp, berths.length, asked), ...deal.findings];
+  const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
+  const { checked, notChecked } = partsChecked(ended, ground);
+  const units = Math.max(search.costUnits, 0);
+  return {
+    campName: camp.name,
+    engine: work.engine,
+    verdict: worstVerdict(verdicts),
+    treesLookedAt: treesLookedAt(ended),
+    checked,
+    notChecked,
+    asked,
+    placed: berths.length,
+    bound: search.bound,
+    cost: units / UNITS_PER_M,
+    lowerBound: search.lowerBoundUnits / UNITS_PER_M,
+    gap: (units - search.lowerBoundUnits) / Math.max(units, 1),
+    method: search.method,
+    berths,
+    unplaced: unplacedSleepers(
+      { ...work, placed: new Set(berths.map(({ sleeper }) => sleeper)), bound: search.bound },
+      camp.sleepers,
+    ),
+    supply: supplyOf(work),
+    defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed],
+    findings,
+    cautions: CAUTION_KEYS,
+  };
+}
+
+function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["seats"]): EndedBerth[] {
+  const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
+  return readingOrder(places, camp.ground ?? NO_GROUND).flatMap((index, number) => {
+    const seat = seats[index];
+    const place = places[index];
+    const fit = classes[seat?.classIndex ?? -1];
+    if (seat === undefined || place === undefined || fit === undefined) return [];
+    const outcome = desk.hangOf(seat.classIndex, seat.place);
+    if (!outcome.ok) return [];
+    return [
+      planBerth({
+        id: String(number + 1),
+        camp,
+        anchors: ground.anchors,
+        place,
+        kit: seat.kit,
+        limits: fit.limits,
+        hang: outcome.value,
+      }),
+    ];
+  });
+}
+
+function treesLookedAt(ended: readonly EndedBerth[]): TreesLookedAt {
+  const ends = new Map(ended.flatMap(({ ends }) => ends).map((end) => [end.id, end]));
+  const looks = [...ends.values()].flatMap(({ looked }) => looked ?? []);
+  const [on] = looks.map((look) => look.on).sort((a, b) => byCodeUnit(b, a));
+  return {
+    done: looks.length,
+    of: ends.size,
+    by: [...new Set(looks.map(({ by }) => by))].sort(byCodeUnit),
+    ...(on === undefined ? {} : { on }),
+  };
+}
+
+/** Hazards of the site are only known where every berth stands on a map. */
+function partsChecked(
+  ended: readonly EndedBerth[],
+  ground: CampPlaces,
+): { readonly checked: readonly PlanPart[]; readonly notChecked: readonly PlanPart[] } {
+  const onMap = ended.every(({ ends }) => ends.every(({ tree }) => tree !== undefined));
+  const site = onMap && ground.funnel.trees > 0;
+  const hangs = ended.length > 0;
+  const is: Readonly<Record<PlanPart, boolean>> = {
+    site,
+    hang: hangs,
+    strength: hangs,
+    trunk: false,
+    tarp: false,
+    rain: false,
+    warmth: false,
+    night: false,
+    cuts: false,
+    packing: false,
+  };
+  const parts = PARTS.map((part) => ({ part, done: is[part] }));
+  return {
+    checked: parts.filter(({ done }) => done).map(({ part }) => part),
+    notChecked: parts.filter(({ done }) => !done).map(({ part }) => part),
+  };
+}
+
+const PARTS: readonly PlanPart[] = [
+  "site",
+  "hang",
+  "strength",
+  "trunk",
+  "tarp",
+  "rain",
+  "warmth",
+  "night",
+  "cuts",
+  "packing",
+];
+
+function supplyOf({ ground, refusedEverywhere }: Work): Supply {
+  const { trees, usable, pairs, blockedBy } = ground.funnel;
+  return {
+    trees,
+    usable,
+    pairs,
+    blockedBy: { ...blockedBy, hang: refusedEverywhere },
+    berths: ground.places.length - refusedEverywhere,
+  };
+}

@@ -1,0 +1,76 @@
+import { byRule, type Finding } from "../outcome/finding.ts";
+import type { Sleeper } from "../plan/camp.ts";
+import type { Unplaced } from "../plan/plan.ts";
+import type { CampPlaces } from "./camp-places-types.ts";
+import type { FitClass } from "./fit-classes.ts";
+import type { HangDesk } from "./hang-desk.ts";
+import type { KitDeal } from "./deal-kit.ts";
+import { refusedFindings } from "./refused-hang.ts";
+
+export interface UnplacedInput {
+  readonly deal: KitDeal;
+  readonly classes: readonly FitClass[];
+  readonly ground: CampPlaces;
+  readonly allowed: readonly Uint8Array[];
+  readonly desk: HangDesk;
+  readonly placed: ReadonlySet<string>;
+  /** Most that can be placed, proven. */
+  readonly bound: number;
+}
+
+/** Who has no berth, and why: the kit is short, no pair serves them, or others have those that do. */
+export function unplacedSleepers(input: UnplacedInput, sleepers: readonly Sleeper[]): Unplaced[] {
+  const short = new Map(input.deal.short.map(({ sleeper, because }) => [sleeper.id, because]));
+  const classOf = new Map(
+    input.classes.flatMap(({ members }, index) => members.map(({ sleeper }) => [sleeper.id, index] as const)),
+  );
+  return sleepers
+    .filter(({ id }) => !input.placed.has(id))
+    .map(({ id }) => ({
+      sleeper: id,
+      because: short.get(id) ?? noBerth(input, id, classOf.get(id)),
+    }));
+}
+
+function noBerth(input: UnplacedInput, id: string, classIndex: number | undefined): Finding[] {
+  const isServed = classIndex !== undefined && anyServes(input, classIndex);
+  const [about, demand, limit] = isServed
+    ? ["all-taken", input.bound, input.bound + 1]
+    : ["none-serves", 0, 1];
+  const none = byRule(
+    {
+      rule: "layout.no-berth",
+      source: "layout-search",
+      subject: `sleeper/${id}`,
+      sense: "at-least",
+      demand,
+      limit,
+      unit: "1",
+      about: [about],
+    },
+    "look-again",
+  );
+  return isServed || classIndex === undefined ? [none] : [none, ...whyRefused(input, id, classIndex)];
+}
+
+function anyServes({ allowed, desk, ground }: UnplacedInput, classIndex: number): boolean {
+  const row = allowed[classIndex];
+  return ground.places.some((_, place) => row?.[place] === 1 && desk.serves(classIndex, place));
+}
+
+/** The first pairs whose hang was refused, each with the limits in its way. */
+function whyRefused({ classes, ground, desk }: UnplacedInput, id: string, classIndex: number): Finding[] {
+  const fit = classes[classIndex];
+  const kit = fit?.members.find(({ sleeper }) => sleeper.id === id);
+  if (fit === undefined || kit === undefined) return [];
+  return ground.places.slice(0, PAIRS_TOLD).flatMap((place, index) => {
+    const outcome = desk.hangOf(classIndex, index);
+    if (outcome.ok) return [];
+    const { first, second } = place;
+    const trees = [ground.anchors[first]?.id ?? "", ground.anchors[second]?.id ?? ""] as const;
+    return refusedFindings({ trees, kit, limits: fit.limits, refusals: outcome.refusals });
+  });
+}
+
+/** No more pairs than a person reads. */
+const PAIRS_TOLD = 12;

@@ -1,55 +1,70 @@
 import { listOf, listsOf, sizeOf, type Lists } from "./berth-search-lists.ts";
 import type { SearchModel } from "./berth-search-model.ts";
 
-/** A part of the wood whose choices do not touch the rest: places in the order in which to decide them. */
+/** A part of the wood whose choices do not touch the rest. */
 export interface SearchComponent {
+  /** Places in the order in which to decide them. */
   readonly places: Int32Array;
   /** For each place, by position, the positions of all that it is linked with. */
   readonly links: Lists;
 }
 
+export interface SearchComponents {
+  /** Sorted places of each component, largest component first. */
+  readonly members: readonly Int32Array[];
+  readonly links: Lists;
+}
+
 /**
- * Splits the places into parts that cannot hinder one another, largest first.
+ * Splits the places into parts that cannot hinder one another.
  *
  * Two places are linked where they conflict, and where they share a tree that has more places than it
  * may carry hammocks: without those links a part would overload the tree of another.
  *
  * Source   layout-search
  */
-export function searchComponents(model: SearchModel): readonly SearchComponent[] {
+export function searchComponents(model: SearchModel): SearchComponents {
   const links = linksOf(model);
   const seen = new Uint8Array(model.places);
-  const components: SearchComponent[] = [];
+  const members: Int32Array[] = [];
   for (let place = 0; place < model.places; place++) {
     if (seen[place] === 1 || sizeOf(model.ofPlace, place) === 0) continue;
-    components.push(ordered(reached(links, place, seen), links));
+    members.push(reached(links, place, seen));
   }
-  return components.sort(
-    (a, b) => b.places.length - a.places.length || (a.places[0] ?? 0) - (b.places[0] ?? 0),
-  );
+  members.sort((a, b) => b.length - a.length || (a[0] ?? 0) - (b[0] ?? 0));
+  return { members, links };
 }
 
 /** Linked places of each place that somebody may use, each once. */
 function linksOf(model: SearchModel): Lists {
-  const neighbours: Int32Array[] = [];
-  for (let place = 0; place < model.places; place++) {
-    const all = new Set<number>();
-    if (sizeOf(model.ofPlace, place) > 0) {
-      for (const other of listOf(model.conflicts, place)) all.add(other);
-      for (const tree of [model.first[place] ?? 0, model.second[place] ?? 0]) {
-        const there = listOf(model.atTree, tree).filter((other) => sizeOf(model.ofPlace, other) > 0);
-        if (there.length > model.capacity) there.forEach((other) => all.add(other));
-      }
-      all.delete(place);
-    }
-    neighbours.push(Int32Array.from(all).filter((other) => sizeOf(model.ofPlace, other) > 0));
-  }
-  return listsOf(model.places, (tell) =>
-    neighbours.forEach((list, place) => list.forEach((other) => tell(place, other))),
+  const used = Uint8Array.from({ length: model.places }, (_, place) =>
+    sizeOf(model.ofPlace, place) > 0 ? 1 : 0,
   );
+  const isScarce = Uint8Array.from({ length: model.trees }, (_, tree) => {
+    let there = 0;
+    for (const place of listOf(model.atTree, tree)) there += used[place] ?? 0;
+    return there > model.capacity ? 1 : 0;
+  });
+  const told = new Int32Array(model.places).fill(-1);
+  return listsOf(model.places, (tell) => {
+    told.fill(-1);
+    for (let place = 0; place < model.places; place++) {
+      if (used[place] === 0) continue;
+      told[place] = place;
+      const tellOnce = (other: number): void => {
+        if (used[other] === 0 || told[other] === place) return;
+        told[other] = place;
+        tell(place, other);
+      };
+      listOf(model.conflicts, place).forEach(tellOnce);
+      for (const tree of [model.first[place] ?? 0, model.second[place] ?? 0]) {
+        if (isScarce[tree] === 1) listOf(model.atTree, tree).forEach(tellOnce);
+      }
+    }
+  });
 }
 
-function reached(links: Lists, start: number, seen: Uint8Array): number[] {
+function reached(links: Lists, start: number, seen: Uint8Array): Int32Array {
   const found = [start];
   seen[start] = 1;
   for (let at = 0; at < found.length; at++) {
@@ -59,15 +74,15 @@ function reached(links: Lists, start: number, seen: Uint8Array): number[] {
       found.push(other);
     }
   }
-  return found.sort((a, b) => a - b);
+  return Int32Array.from(found).sort();
 }
 
 /**
  * The order that keeps few places open, that is decided while something linked with them is not: always
  * the place that leaves fewest open, lowest index first.
  */
-function ordered(places: readonly number[], links: Lists): SearchComponent {
-  const undecided = new Map(places.map((place) => [place, sizeOf(links, place)]));
+export function orderedComponent(places: Int32Array, links: Lists): SearchComponent {
+  const undecided = new Map(Array.from(places, (place) => [place, sizeOf(links, place)]));
   const position = new Map<number, number>();
   const fringe = new Set<number>();
   for (let at = 0; at < places.length; at++) {

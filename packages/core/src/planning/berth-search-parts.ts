@@ -1,4 +1,4 @@
-import { searchComponents } from "./berth-search-components.ts";
+import { orderedComponent, searchComponents } from "./berth-search-components.ts";
 import { cheapestAtPlaces } from "./berth-search-deal.ts";
 import { exactFrontier, type Frontier } from "./berth-search-frontier.ts";
 import { leastSplit } from "./berth-search-knapsack.ts";
@@ -27,8 +27,10 @@ export function searchParts(model: SearchModel, statesAPlace: number): PartsOpti
   const cost = cheapestAtPlaces(model);
   const budget = { left: statesAPlace * model.places };
   const frontiers: Frontier[] = [];
-  for (const component of searchComponents(model)) {
-    const frontier = exactFrontier(model, component, cost, model.asked, budget);
+  const { members, links } = searchComponents(model);
+  if ((members[0]?.length ?? 0) > LARGEST_PART) return undefined;
+  for (const places of members) {
+    const frontier = exactFrontier(model, orderedComponent(places, links), cost, model.asked, budget);
     if (frontier === undefined) return undefined;
     frontiers.push(frontier);
   }
@@ -43,6 +45,9 @@ export function searchParts(model: SearchModel, statesAPlace: number): PartsOpti
     leastCost: (count) => leastSplit(costs, count).cost,
   };
 }
+
+/** A part of more places than this is not tried: it would need too many states. */
+const LARGEST_PART = 500;
 
 function placesOf(frontiers: readonly Frontier[], counts: Int32Array): number[] {
   const places: number[] = [];

@@ -93,6 +93,15 @@ export const FREE = 0;
 export const TAKEN = 1;
 export const LEFT_OUT = -1;
 
-function columnsOf(model: SearchModel, places: Int32Array): Int32Array {
-  return Int32Array.from([...places].flatMap((place) => [...listOf(model.ofPlace, place)]));
+function columnsOf({ ofPlace }: SearchModel, places: Int32Array): Int32Array {
+  let count = 0;
+  for (const place of places) count += sizeOf(ofPlace, place);
+  const columns = new Int32Array(count);
+  let at = 0;
+  for (const place of places) {
+    const own = listOf(ofPlace, place);
+    columns.set(own, at);
+    at += own.length;
+  }
+  return columns;
 }

@@ -42,7 +42,7 @@ export type StageMethod = Extract<SearchMethod, "linear relaxation" | "branch an
  */
 export function leastTotal(input: StageInput): Stage {
   const { program } = programOf(input.cost, input.rows);
-  const relaxed = input.solver.solve(program, { integral: false, presolve: true });
+  const relaxed = input.solver.solve(program, { integral: false, presolve: false });
   if (!relaxed.ok || relaxed.value.status !== "optimal") return branch(input, input.incumbent, -Infinity);
   const dual = dualBound(program, relaxed.value.duals ?? new Float64Array(program.rows));
   const lowerBound = roundUp(dual.bound);

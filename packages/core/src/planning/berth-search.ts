@@ -78,7 +78,7 @@ function nearby(model: SearchModel, start: Int32Array, bounds: SearchBounds): Se
 }
 
 /** Budget of the component search for each place: with a solver at hand it gives up sooner. */
-const STATES_BESIDE_SOLVER = 40;
+const STATES_BESIDE_SOLVER = 150;
 const STATES_ALONE = 2000;
 
 const STEPS_A_COLUMN = 50;

@@ -4,3 +4,4 @@ export * from "./body-mark.ts";
 export * from "./berth-search.ts";
 export * from "./plan-camp.ts";
 export * from "./layout-model.ts";
+export * from "./layout-types.ts";

@@ -6,3 +6,4 @@ export * from "./estimated-height.ts";
 export * from "./hexagon-footprint.ts";
 export * from "./shape-distance.ts";
 export * from "./usable-tree.ts";
+export * from "./place-faults.ts";

@@ -49,7 +49,7 @@ function checkLines(path: string, camp: Camp): readonly string[] {
   const { trees, not_looked_at, pairs, sleepers, kit } = counts(camp);
   const ground = [
     trees > 0 ? `${many(trees, "tree")} (${not_looked_at} not looked at yet)` : "",
-    pairs > 0 ? `${many(pairs, "stated pair")}` : "",
+    pairs > 0 ? many(pairs, "stated pair") : "",
   ].filter((part) => part !== "");
   const parts = [
     ground.join(" and ") || "no ground",

@@ -6,7 +6,7 @@ import { sleeperSchema } from "./people-schema.ts";
 import { rulesSchema } from "./rules-schema.ts";
 
 /** The format this version writes. Older ones come in through `migrations.ts`. */
-export const CAMP_FORMAT = "nightspan-camp/1";
+export const CAMP_FORMAT = "nightspan-camp/1" as const;
 
 const placeSchema = record("the place", {
   lat_deg: number(-90, 90, "degrees"),

@@ -2,6 +2,7 @@ const SIGNS = new Intl.Segmenter("en", { granularity: "grapheme" });
 const WIDE =
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60]|\p{Extended_Pictographic}/u;
 const NO_WIDTH = /^[\p{Mn}\p{Me}\p{Cf}\p{Cc}]+$/u;
+const LETTERS = /\p{L}/gu;
 const SPACING_MARKS = /\p{Mc}/gu;
 
 /** Columns that a text takes on a terminal. */
@@ -14,8 +15,7 @@ export function displayWidth(text: string): number {
 function signWidth(sign: string): number {
   if (NO_WIDTH.test(sign)) return 0;
   if (WIDE.test(sign)) return 2;
-  const letters = [...sign].filter((letter) => /\p{L}/u.test(letter)).length;
-  return Math.max(1, letters) + (sign.match(SPACING_MARKS)?.length ?? 0);
+  return Math.max(1, sign.match(LETTERS)?.length ?? 0) + (sign.match(SPACING_MARKS)?.length ?? 0);
 }
 
 /** The text with spaces after it up to a width. */

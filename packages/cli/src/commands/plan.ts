@@ -1,0 +1,59 @@
+import { performance } from "node:perf_hooks";
+import type { Camp, Plan } from "@nightspan/core";
+import { planFile, readCamp, summaryLines, writePlan } from "@nightspan/edge";
+import { EXIT, type ExitCode } from "../exit-code.ts";
+import { readInput } from "../files/read-input.ts";
+import type { Io } from "../io.ts";
+import { planWithSolver } from "../plan-with-solver.ts";
+import type { PlanOptions } from "../program.ts";
+import { tellRefusals, tellUnknown } from "../refusals.ts";
+import { tellSummary } from "../tell-summary.ts";
+
+/** `plan`: plans the camp, prints the summary or the plan file, and writes papers where asked. */
+export async function planCommand(path: string, options: PlanOptions, io: Io): Promise<ExitCode> {
+  const started = performance.now();
+  const text = readInput(io.cwd, path);
+  const opened = text.ok ? readCamp(text.value) : text;
+  if (!opened.ok) return tellRefusals(path, opened.refusals, io);
+  const { camp, unknownFields } = opened.value;
+  tellUnknown(path, unknownFields, io);
+  const planned = await planWithSolver(camp, progress(io));
+  if (!planned.ok) return tellRefusals(path, planned.refusals, io);
+  const plannedMs = performance.now() - started;
+  const plan = planned.value;
+  if (options.json === true) io.out(writePlan(planFile(plan)));
+  else tellSummary(summaryLines(plan, camp, { why: options.why === true }), io);
+  if (options.why === true && options.json !== true)
+    io.out(`\nRead and planned in ${plannedMs.toFixed(0)} ms.\n`);
+  const refused =
+    options.out === undefined ? undefined : await writePapers(options.out, plan, camp, options, io);
+  return refused ?? exitOf(plan);
+}
+
+export function exitOf({ verdict, placed, asked }: Plan): ExitCode {
+  return verdict === "do-not-hang" || placed < asked ? EXIT.refused : EXIT.done;
+}
+
+/** How far the search is, for a person who watches. */
+function progress(io: Io): (plan: Plan) => void {
+  return ({ placed, asked }) => {
+    if (io.watched) io.err(`Searching: ${placed} of ${asked} have a berth so far.\n`);
+  };
+}
+
+/** Writes the papers; an exit code where a file stands in the way. */
+async function writePapers(
+  folder: string,
+  plan: Plan,
+  camp: Camp,
+  { force, json }: PlanOptions,
+  io: Io,
+): Promise<ExitCode | undefined> {
+  const { papersOf } = await import("../papers/papers.ts");
+  const { putPapers } = await import("../papers/put-papers.ts");
+  const put = putPapers(folder, papersOf(plan, camp), { force: force === true, cwd: io.cwd });
+  if (!put.ok) return tellRefusals(folder, put.refusals, io);
+  const tell = json === true ? io.err : io.out;
+  tell(`\nFiles in ${folder}: ${put.value.join(", ")}\n`);
+  return undefined;
+}

@@ -1,11 +1,11 @@
 import { refuse, type Outcome } from "../outcome/outcome.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
-import { hang } from "../statics/hang.ts";
-import { KNOT_M, STRAP_OVERLAP_M, TAIL_M, WRAPS } from "../statics/hang-constants.ts";
-import { screenHang, type HangPair, type ScreenedHang } from "../statics/hang-screen.ts";
-import type { Hang, HangLimits } from "../statics/hang-types.ts";
+import { hang, webbingOf } from "../statics/hang.ts";
+import { hangCore } from "../statics/hang-core.ts";
+import { hangRig, type HangRig } from "../statics/hang-rig.ts";
+import { screenHang, type HangKit, type HangPair, type ScreenedHang } from "../statics/hang-screen.ts";
+import type { Hang } from "../statics/hang-types.ts";
 import type { CampPlace } from "./camp-places-types.ts";
-import type { DealtKit } from "./dealt-kit.ts";
 import type { FitClass } from "./fit-classes.ts";
 import { hangKit, hangPair } from "./hang-request.ts";
 
@@ -13,6 +13,8 @@ import { hangKit, hangPair } from "./hang-request.ts";
 export class HangDesk {
   private readonly full = new Map<number, Outcome<Hang>>();
   private readonly screens: (((pair: HangPair) => ScreenedHang) | undefined)[] = [];
+  private readonly requests: (HangKit | undefined)[] = [];
+  private readonly rigs: (HangRig | undefined)[] = [];
   private readonly pairs: readonly HangPair[];
   private readonly classes: readonly FitClass[];
 
@@ -25,11 +27,11 @@ export class HangDesk {
   serves(classIndex: number, place: number): boolean {
     const known = this.full.get(this.key(classIndex, place));
     if (known !== undefined) return known.ok;
-    const { kit, limits } = this.fit(classIndex);
+    const { kit, request } = this.fit(classIndex);
     const pair = this.pair(place);
-    if (mayLackWebbing(pair, kit, limits)) return this.hangOf(classIndex, place).ok;
-    const screen = (this.screens[classIndex] ??= screenHang(hangKit(kit, limits)));
-    return screen(pair).serves;
+    const screen = (this.screens[classIndex] ??= screenHang(request));
+    if (!screen(pair).serves) return false;
+    return kit.suspension.strapLengthM === undefined || this.webbingReaches(classIndex, pair);
   }
 
   /** The hang in full, or every reason why this class cannot hang there. */
@@ -37,11 +39,24 @@ export class HangDesk {
     const key = this.key(classIndex, place);
     const known = this.full.get(key);
     if (known !== undefined) return known;
-    const { kit, limits } = this.fit(classIndex);
-    const found = hang({ ...hangKit(kit, limits), ...this.pair(place) });
+    const { kit, request } = this.fit(classIndex);
+    const found = hang({ ...request, ...this.pair(place) });
     const outcome = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
     this.full.set(key, outcome);
     return outcome;
+  }
+
+  private webbingReaches(classIndex: number, pair: HangPair): boolean {
+    const { kit, request } = this.fit(classIndex);
+    const rig = (this.rigs[classIndex] ??= hangRig(request));
+    const input = { ...request, ...pair };
+    const core = hangCore(rig, input);
+    if (!core.ok) return false;
+    const { headStrapM, footStrapM } = core.value.trial.straps;
+    return (
+      reaches(kit.suspension.strapLengthM, webbingOf(input, pair.head, headStrapM)) &&
+      reaches(kit.suspension.strapLengthM, webbingOf(input, pair.foot, footStrapM))
+    );
   }
 
   private key(classIndex: number, place: number): number {
@@ -51,7 +66,8 @@ export class HangDesk {
   private fit(classIndex: number) {
     const fit = this.classes[classIndex];
     if (fit === undefined) throw new Error("no such class");
-    return { kit: fit.members[0], limits: fit.limits };
+    const [kit] = fit.members;
+    return { kit, request: (this.requests[classIndex] ??= hangKit(kit, fit.limits)) };
   }
 
   private pair(place: number): HangPair {
@@ -61,23 +77,15 @@ export class HangDesk {
   }
 }
 
-/** Whether the webbing owned is so short that only the hang in full can tell. */
-function mayLackWebbing(
-  { spanM, head, foot }: HangPair,
-  { suspension }: DealtKit,
-  { angleMax }: HangLimits,
-): boolean {
-  if (suspension.strapLengthM === undefined) return false;
-  const girthM = Math.PI * Math.max(head.dbhM, foot.dbhM);
-  const longestM = spanM / 2 / Math.cos(angleMax) + WRAPS * girthM + KNOT_M + TAIL_M + STRAP_OVERLAP_M;
-  return suspension.strapLengthM < longestM;
-}
-
 /** Webbing that is too short to go round and be tied off cannot hang there, whatever the statics say. */
 function withOwnWebbing(found: Hang, ownedM: number | undefined): Outcome<Hang> {
   const { head, foot } = found;
   const neededM = Math.max(head.webbingM, foot.webbingM);
-  if (ownedM === undefined || neededM <= ownedM + LENGTH_SLACK_M) return { ok: true, value: found };
+  if (reaches(ownedM, neededM)) return { ok: true, value: found };
   const field = head.webbingM >= foot.webbingM ? "head.webbingM" : "foot.webbingM";
-  return refuse(field, neededM, `at most the ${ownedM} m that the strap is long`, "sling-longest");
+  return refuse(field, neededM, `at most the ${ownedM ?? 0} m that the strap is long`, "sling-longest");
+}
+
+function reaches(ownedM: number | undefined, neededM: number): boolean {
+  return ownedM === undefined || neededM <= ownedM + LENGTH_SLACK_M;
 }

@@ -85,7 +85,11 @@ function strapOf(
 }
 
 /** Webbing: strap, wraps, knot and tail. A sling is bought as it is: then the strap round the tree. */
-function webbingOf({ suspension }: HangInput, { dbhM }: HangEnd, strapLengthM: number): number {
+export function webbingOf(
+  { suspension }: Pick<HangInput, "suspension">,
+  { dbhM }: HangEnd,
+  strapLengthM: number,
+): number {
   const girthM = Math.PI * dbhM;
   if (suspension.type === "whoopie-sling") return girthM + STRAP_OVERLAP_M;
   return strapLengthM + WRAPS * girthM + KNOT_M + TAIL_M;

@@ -14,3 +14,4 @@ export { toPx, type Detail, type MapView, type ViewWish } from "./map/map-view.t
 export { groundPlan, type GroundPlan, type MapBerth, type MapTree } from "./map/ground-plan.ts";
 export { treeState, type TreeState } from "./map/tree-state.ts";
 export { verdictPlate } from "./figure/verdict-plate.ts";
+export { berthScene, type BerthOptions } from "./berth/berth-scene.ts";

@@ -1,0 +1,262 @@
+import type { HangQuantity } from "@nightspan/core";
+import { TYPE } from "../colour/tokens.ts";
+import { quantity, word } from "../scene/names.ts";
+import type { Item, XY } from "../scene/scene.ts";
+import { line, text } from "../scene/shapes.ts";
+import type { TextItem, Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
+import type { BerthFacts, EndFacts } from "./berth-facts.ts";
+import type { BerthDrawing, SideOptions } from "./berth-wide.ts";
+import {
+  bodyMarkText,
+  boundText,
+  levelText,
+  markText,
+  newtonText,
+  pullText,
+  spanText,
+  treeText,
+} from "./berth-words.ts";
+import { dimension } from "./dimension.ts";
+import { BAND_WIDTH, okBand } from "./ok-band.ts";
+import { newtonsPerCm, pullArrow } from "./pull-arrow.ts";
+import {
+  groundRangeM,
+  highestStrapM,
+  onPaper,
+  SCREEN_LINES,
+  type LineSet,
+  type SideFrame,
+} from "./side-frame.ts";
+import { sideFigure } from "./side-figure.ts";
+import { lowest } from "./sleeper-silhouette.ts";
+
+type End = "head" | "foot";
+
+const SIDE = 84;
+const TOP = 56;
+const DIM = { width: 1, tick: 4 } as const;
+const LINES: LineSet = { ...SCREEN_LINES, px: 0.7, strap: 2.25, cloth: 3 };
+
+/** The side view for a narrow page: the drawing on top, its figures in two columns beneath. */
+export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDrawing {
+  const frame = compactFrame(facts, options.widthPx);
+  const bottom = onPaper(frame, [0, groundRangeM(facts.berth.hang)[0]])[1];
+  const below = beneath(facts, frame, bottom + 34, options);
+  const items = [
+    ...sideFigure(facts, frame, true),
+    ...levelLine(facts, frame),
+    ...(options.pulls ? pullArrows(facts, frame) : []),
+    ...headings(facts, frame, options.widthPx),
+    ...marksAt(facts, frame, "head"),
+    ...marksAt(facts, frame, "foot"),
+    ...lowPoint(facts, frame),
+    ...below.items,
+  ];
+  return { items, height: below.height };
+}
+
+function compactFrame({ berth }: BerthFacts, widthPx: number): SideFrame {
+  const scale = (widthPx - 2 * SIDE) / berth.spanM;
+  const topZM = highestStrapM(berth.hang) + 0.5;
+  return {
+    scale,
+    originX: SIDE,
+    originY: TOP + topZM * scale,
+    lines: LINES,
+    topZM,
+    leftX: 0,
+    rightX: widthPx,
+  };
+}
+
+function headings({ head, foot }: BerthFacts, frame: SideFrame, width: number): Item[] {
+  const over = (
+    end: EndFacts,
+    x: number,
+    anchor: "start" | "end",
+    key: "berth.head" | "berth.foot",
+  ): Item[] => [
+    text(word(key), [x, 22], { size: TYPE.body, weight: 700, anchor }),
+    text(treeText(end), [x, 43], { size: TYPE.note, anchor, fill: "soft", maxWidth: width / 2 - 20 }),
+  ];
+  return [...over(head, 14, "start", "berth.head"), ...over(foot, frame.rightX - 14, "end", "berth.foot")];
+}
+
+/** Strap height and its range, outside the trunk. */
+function marksAt(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
+  const { hang, spanM, groundKnown } = facts.berth;
+  if (end === "foot" && !groundKnown) return [];
+  const atHead = end === "head";
+  const strap = hang[end];
+  const [centre, base] = onPaper(frame, atHead ? [0, 0] : [spanM, hang.shape.groundFootZM]);
+  const out = atHead ? -1 : 1;
+  const yOf = (heightM: number): number => base - heightM * frame.scale;
+  const x = atHead ? 24 : frame.rightX - 24;
+  const middle = (yOf(strap.strapHeightM) + base) / 2 + 10;
+  const key: HangQuantity = `${end}.strapHeightM`;
+  const range = hang.ok[key];
+  const bark = centre + out * (facts[end].dbhM / 2) * frame.scale;
+  const band =
+    range === undefined
+      ? []
+      : [
+          okBand({
+            x: atHead ? bark - 13 - BAND_WIDTH : bark + 13,
+            towards: atHead ? 1 : -1,
+            range,
+            planned: strap.strapHeightM,
+            yOf,
+          }),
+        ];
+  return [
+    ...band,
+    dimension([x, yOf(strap.strapHeightM)], [x, middle - 20], DIM),
+    dimension([x, middle + 7], [x, base], DIM),
+    text(markText(strap.strapHeightM), [atHead ? 6 : frame.rightX - 6, middle], {
+      size: TYPE.note,
+      weight: 700,
+      anchor: atHead ? "start" : "end",
+      halo: "paper",
+    }),
+  ];
+}
+
+function levelLine({ berth }: BerthFacts, frame: SideFrame): Item[] {
+  const [, y] = onPaper(frame, berth.hang.shape.headAnchor);
+  const [from, to] = [onPaper(frame, [0.1, 0])[0], onPaper(frame, [berth.spanM + 0.1, 0])[0]];
+  return [
+    line(
+      [
+        [from, y],
+        [to, y],
+      ],
+      { class: "ns-level", stroke: "rule", width: 1.25, dash: [7, 3, 1.5, 3], cap: "butt" },
+    ),
+  ];
+}
+
+function pullArrows({ berth }: BerthFacts, frame: SideFrame): Item[] {
+  const { shape, head, foot } = berth.hang;
+  const ends = [
+    { pullN: head.pullN, from: onPaper(frame, shape.headAnchor), to: onPaper(frame, shape.headGather) },
+    { pullN: foot.pullN, from: onPaper(frame, shape.footAnchor), to: onPaper(frame, shape.footGather) },
+  ];
+  const perCm = newtonsPerCm(
+    ends.map(({ pullN, from, to }) => ({ pullN, roomPx: 0.86 * distance(from, to) })),
+  );
+  return ends.map(({ pullN, from, to }) => pullArrow(from, to, pullN, perCm, 4));
+}
+
+function lowPoint({ berth }: BerthFacts, frame: SideFrame): Item[] {
+  const { shape } = berth.hang;
+  const at = lowest(shape.cloth);
+  const [x, y] = onPaper(frame, at);
+  const [, base] = onPaper(frame, [at[0], (shape.groundFootZM * at[0]) / berth.spanM]);
+  return [dimension([x, y + 2], [x, base], DIM)];
+}
+
+interface Column {
+  readonly item: TextItem;
+  readonly size: number;
+  readonly weight: 400 | 500 | 600 | 700;
+  readonly soft?: true;
+}
+
+/** Low point, span, then HEAD and FOOT side by side. */
+function beneath(facts: BerthFacts, frame: SideFrame, top: number, options: SideOptions): BerthDrawing {
+  const { words, widthPx } = options;
+  const { hang, groundKnown } = facts.berth;
+  const span = spanLine(facts, frame, top + 8);
+  const middle = { size: TYPE.note, anchor: "middle", weight: 600 } as const;
+  const low = quantity("short-length", hang.lowPointM, 0);
+  const seat = quantity("short-length", hang.seatHeightM, 0);
+  const rest: Item[] = [
+    text(word("berth.low-and-seat", { low, seat }), [widthPx / 2, top + 56], { ...middle, weight: 500 }),
+    text(levelText(facts, "long"), [widthPx / 2, top + 79], { ...middle, weight: 600 }),
+    ...(groundKnown
+      ? []
+      : [text(word("berth.ground-unknown"), [widthPx / 2, top + 102], { ...middle, fill: "soft" })]),
+  ];
+  const tableTop = top + 98 + (groundKnown ? 0 : 23);
+  const columns = (["head", "foot"] as const).map((end, index) =>
+    column(
+      columnOf(facts, end, options.pulls),
+      [14 + (index * widthPx) / 2, tableTop + 24],
+      widthPx / 2 - 24,
+      words,
+    ),
+  );
+  const bottom = Math.max(...columns.map(({ height }) => height));
+  const rule = line(
+    [
+      [14, tableTop],
+      [widthPx - 14, tableTop],
+    ],
+    { stroke: "ink", width: 1.5 },
+  );
+  return { items: [...span, ...rest, rule, ...columns.flatMap(({ items }) => items)], height: bottom + 16 };
+}
+
+function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
+  const { hang, groundKnown } = facts.berth;
+  const strap = hang[end];
+  const range = hang.ok[`${end}.strapHeightM`];
+  const known = end === "head" || groundKnown;
+  const mark = word("berth.mark", {
+    height: markText(strap.strapHeightM),
+    mark: bodyMarkText(strap.strapHeightM, facts.setter.statureM),
+  });
+  return [
+    { item: word(end === "head" ? "berth.head" : "berth.foot"), size: TYPE.note, weight: 700 },
+    { item: known ? mark : levelText(facts, "short"), size: TYPE.body, weight: 700 },
+    ...(known && range !== undefined
+      ? [
+          {
+            item: word("berth.from", { bound: boundText(range.low, range.bindsLow) }),
+            size: TYPE.note,
+            weight: 500,
+          } as const,
+          {
+            item: word("berth.to", { bound: boundText(range.high, range.bindsHigh) }),
+            size: TYPE.note,
+            weight: 500,
+          } as const,
+        ]
+      : []),
+    ...(pulls
+      ? [
+          { item: pullText(strap.pullN), size: TYPE.note, weight: 600 } as const,
+          { item: newtonText(strap.pullN), size: TYPE.note, weight: 500, soft: true } as const,
+        ]
+      : []),
+  ];
+}
+
+function column(rows: readonly Column[], [x, top]: XY, width: number, words: Words): BerthDrawing {
+  let y = top;
+  const items = rows.flatMap(({ item, size, weight, soft }) => {
+    const set = wrapped(
+      item,
+      [x, y],
+      { size, weight, width, leading: size + 5, fill: soft ? "soft" : "ink" },
+      words,
+    );
+    y = set.bottom + size + 8;
+    return set.items;
+  });
+  return { items, height: y - 18 };
+}
+
+function spanLine(facts: BerthFacts, frame: SideFrame, y: number): Item[] {
+  const { shape } = facts.berth.hang;
+  const [left, right] = [onPaper(frame, shape.headAnchor)[0], onPaper(frame, shape.footAnchor)[0]];
+  return [
+    dimension([left, y], [right, y], DIM),
+    text(spanText(facts), [(left + right) / 2, y + 24], { size: TYPE.note, weight: 700, anchor: "middle" }),
+  ];
+}
+
+function distance(a: XY, b: XY): number {
+  return Math.hypot(b[0] - a[0], b[1] - a[1]);
+}

@@ -1,0 +1,68 @@
+import type { Camp, Plan, PlannedBerth, Sleeper } from "@nightspan/core";
+import { lookedAtOnTheDay } from "../map/tree-state.ts";
+
+/** One end of a berth as a drawing tells it. */
+export interface EndFacts {
+  readonly id: string;
+  readonly tag: string;
+  readonly dbhM: number;
+  readonly dbhAssumed: boolean;
+  readonly species?: string;
+  readonly lookedAt: boolean;
+}
+
+/** All that drawings and cards say of one berth, found once. */
+export interface BerthFacts {
+  readonly berth: PlannedBerth;
+  readonly sleeper: Sleeper;
+  /** Who sets the straps; their body gives the marks. */
+  readonly setter: Sleeper;
+  readonly head: EndFacts;
+  readonly foot: EndFacts;
+  readonly barkToBarkM: number;
+  /** Steps of the sleeper between the barks. */
+  readonly steps: number;
+}
+
+/** The facts of a berth of this plan. An unknown id is a mistake of the caller. */
+export function berthFacts(plan: Plan, camp: Camp, berthId: string): BerthFacts {
+  const berth = plan.berths.find(({ id }) => id === berthId);
+  if (berth === undefined) throw new Error(`the plan has no berth ${berthId}`);
+  const sleeper = person(camp, berth.sleeper);
+  const [head, foot] = [endFacts(camp, berth, berth.headTree), endFacts(camp, berth, berth.footTree)];
+  const barkToBarkM = berth.spanM - (head.dbhM + foot.dbhM) / 2;
+  return {
+    berth,
+    sleeper,
+    setter: person(camp, berth.setBy),
+    head,
+    foot,
+    barkToBarkM,
+    steps: barkToBarkM / sleeper.stepM,
+  };
+}
+
+function person(camp: Camp, id: string): Sleeper {
+  const found = camp.sleepers.find((sleeper) => sleeper.id === id);
+  if (found === undefined) throw new Error(`the camp has no sleeper ${id}`);
+  return found;
+}
+
+function endFacts(camp: Camp, { pair: pairId }: PlannedBerth, id: string): EndFacts {
+  const tree = camp.ground?.trees.find((one) => one.id === id);
+  if (tree !== undefined && pairId === undefined) {
+    const looked = tree.condition === "healthy" && lookedAtOnTheDay(tree.lookedAt, camp);
+    const base = { id, tag: tree.tag, dbhM: tree.dbhM, dbhAssumed: false, lookedAt: looked };
+    return tree.species === undefined ? base : { ...base, species: tree.species };
+  }
+  const pair = camp.ground?.pairs.find((one) => one.id === pairId);
+  if (pair === undefined) throw new Error(`the camp has no tree ${id}`);
+  const end = pair.trees[0] === id ? 0 : 1;
+  return {
+    id,
+    tag: id,
+    dbhM: pair.dbhM[end],
+    dbhAssumed: pair.dbhAssumed,
+    lookedAt: lookedAtOnTheDay(pair.lookedAt, camp),
+  };
+}

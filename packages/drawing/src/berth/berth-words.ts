@@ -1,0 +1,65 @@
+import type { Limit, Verdict } from "@nightspan/core";
+import { name, quantity, word } from "../scene/names.ts";
+import type { TextItem } from "../scene/text-item.ts";
+import type { BerthFacts, EndFacts } from "./berth-facts.ts";
+
+/** Strap heights are told to 5 cm: hands set them no closer. */
+export function markHeightM(heightM: number): number {
+  return Math.round(heightM * 20) / 20;
+}
+
+export function markText(heightM: number): TextItem {
+  return quantity("length", markHeightM(heightM), 2);
+}
+
+export function bodyMarkText(heightM: number, statureM: number): TextItem {
+  return { bodyMarkM: heightM, statureM };
+}
+
+/** Tag, species and trunk of a tree. */
+export function treeText({ tag, species, dbhM, dbhAssumed }: EndFacts): TextItem {
+  if (dbhAssumed) return word("berth.tree-assumed", { tag: name(tag) });
+  const trunk = quantity("diameter", dbhM, 0);
+  if (species === undefined) return word("berth.tree", { tag: name(tag), trunk });
+  return word("berth.tree-species", { tag: name(tag), species: name(species), trunk });
+}
+
+export function limitText(limit: Limit): TextItem {
+  return word(`limit.${limit}`);
+}
+
+export function boundText(heightM: number, limit: Limit): TextItem {
+  return word("berth.bound", { height: quantity("length", heightM, 2), limit: limitText(limit) });
+}
+
+/** How the foot strap lies to the head strap, sighted level across. */
+export function levelText({ berth }: BerthFacts, keys: "long" | "short"): TextItem {
+  const by = quantity("short-length", markHeightM(Math.abs(berth.hang.levelFootOverHeadM)), 0);
+  const way = levelWay(berth.hang.levelFootOverHeadM);
+  if (keys === "short") return way === "same" ? word("berth.foot-same") : word(`berth.foot-${way}`, { by });
+  return way === "same" ? word("berth.level-same") : word(`berth.level-${way}`, { by });
+}
+
+export function levelWay(overM: number): "same" | "higher" | "lower" {
+  const rounded = markHeightM(overM);
+  if (rounded === 0) return "same";
+  return rounded > 0 ? "higher" : "lower";
+}
+
+export function spanText({ berth, barkToBarkM, steps }: BerthFacts): TextItem {
+  const span = quantity("length", barkToBarkM, 2);
+  if (berth.stepItOut) return word("berth.step-it-out", { span });
+  return word("berth.span-steps", { span, steps: quantity("steps", steps, 1) });
+}
+
+export function pullText(pullN: number): TextItem {
+  return word("berth.pull", { mass: quantity("hanging", pullN, 0) });
+}
+
+export function newtonText(pullN: number): TextItem {
+  return word("berth.newtons", { force: quantity("force", pullN, 0) });
+}
+
+export function verdictText(verdict: Verdict): TextItem {
+  return word(`verdict.${verdict}`);
+}

@@ -1,6 +1,14 @@
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
 import { planByHand, type Wanted } from "../src/fixture/plan-by-hand.fixture.ts";
-import { berthScene, mapScene, plainLabels, plainMeasure, type Scene, type ThemeName } from "../src/index.ts";
+import {
+  berthScene,
+  cardScene,
+  mapScene,
+  plainLabels,
+  plainMeasure,
+  type Scene,
+  type ThemeName,
+} from "../src/index.ts";
 
 export interface GoldenScene {
   readonly name: string;
@@ -56,4 +64,6 @@ export const scenes: readonly GoldenScene[] = [
   },
   { name: "berth-desktop", theme: "light", draw: () => berthScene(plan, camp, "7", { words, widthPx: 960 }) },
   { name: "berth-phone", theme: "light", draw: () => berthScene(plan, camp, "7", { words, widthPx: 390 }) },
+  { name: "card-front", theme: "one-ink", draw: () => cardScene(plan, camp, "4", { words }) },
+  { name: "card-front-look-again", theme: "one-ink", draw: () => cardScene(plan, camp, "7", { words }) },
 ];

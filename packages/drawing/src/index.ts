@@ -15,3 +15,4 @@ export { groundPlan, type GroundPlan, type MapBerth, type MapTree } from "./map/
 export { treeState, type TreeState } from "./map/tree-state.ts";
 export { verdictPlate } from "./figure/verdict-plate.ts";
 export { berthScene, type BerthOptions } from "./berth/berth-scene.ts";
+export { cardScene, type CardOptions } from "./card/card-scene.ts";

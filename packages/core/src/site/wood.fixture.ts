@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { PlacesInput } from "./places-types.ts";
-import type { Tree } from "./tree.ts";
+import type { Tree, TreeCondition } from "./tree.ts";
+import { drawFrom, type Draw } from "../geometry/draw.fixture.ts";
 
 /** A healthy stem of 30 cm; everything else by name. */
 export function stem(id: string, xM: number, yM: number, more: Partial<Tree> = {}): Tree {
@@ -22,27 +23,33 @@ export function wood(trees: readonly Tree[], more: Partial<PlacesInput> = {}): P
   };
 }
 
-/** Woods of up to `most` stems on a plot of 14 m, some thin, doubtful, dead or kept out, some at one spot. */
-export function woods(most = 30): fc.Arbitrary<PlacesInput> {
-  const spot = fc.integer({ min: 0, max: 1400 }).map((at) => at / 100);
-  const tree = fc.record({
-    xM: spot,
-    yM: spot,
-    dbhM: fc.integer({ min: 10, max: 50 }).map((cm) => cm / 100),
-    condition: fc.constantFrom("healthy", "healthy", "healthy", "not-looked-at", "doubtful", "dead"),
-    use: fc.constantFrom(true, true, true, true, false),
-  });
-  return fc
-    .record({
-      drawn: fc.array(tree, { maxLength: most }),
-      halfWidthM: fc.constantFrom(0.4, 0.8, 1.2),
-      deadTreeHeights: fc.constantFrom(0, 0.1),
-      doubtfulTreeHeights: fc.constantFrom(0, 0.05),
-    })
-    .map(({ drawn, ...rules }) => {
-      const trees = drawn.map((one, index) =>
-        stem(`T${String(index).padStart(2, "0")}`, one.xM, one.yM, one),
-      );
-      return wood(trees, rules);
-    });
+/** Woods of 0 to 60 stems on a plot of 14 m, some thin, doubtful, dead or kept out, a few at one spot. */
+export function woods(): fc.Arbitrary<PlacesInput> {
+  return fc.noBias(fc.nat({ max: 1_000_000 })).map((seed) => woodOf(drawFrom(seed)));
 }
+
+function woodOf(draw: Draw): PlacesInput {
+  const trees: Tree[] = [];
+  for (let index = draw(0, 60); index > 0; index--) {
+    const at = draw(0, 20) === 0 ? trees[0] : undefined;
+    trees.push(
+      stem(
+        `T${String(index).padStart(2, "0")}`,
+        at?.xM ?? draw(0, 1400) / 100,
+        at?.yM ?? draw(0, 1400) / 100,
+        {
+          dbhM: draw(10, 50) / 100,
+          condition: CONDITIONS[draw(0, 9)] ?? "healthy",
+          use: draw(0, 9) > 0,
+        },
+      ),
+    );
+  }
+  return wood(trees, {
+    halfWidthM: [0.4, 0.8, 1.2][draw(0, 2)] ?? 1.2,
+    deadTreeHeights: draw(0, 1) / 10,
+    doubtfulTreeHeights: draw(0, 1) / 20,
+  });
+}
+
+const CONDITIONS: readonly TreeCondition[] = ["not-looked-at", "not-looked-at", "doubtful", "dead"];

@@ -19,9 +19,10 @@ export function allowedPlaces(
   places: readonly CampPlace[],
   classes: readonly FitClass[],
   desk: HangDesk,
+  mostQuestions = MOST_QUESTIONS,
 ): AllowedPlaces {
   const allowed = classes.map(() => new Uint8Array(places.length).fill(1));
-  const askAll = classes.length * places.length <= MOST_QUESTIONS;
+  const askAll = classes.length * places.length <= mostQuestions;
   let refusedEverywhere = 0;
   for (let place = 0; place < places.length; place++) {
     let serving = 0;

@@ -101,7 +101,17 @@ function seated(input: ChooseInput, search: BerthSearch, refusing: Set<number>):
     classIndex,
     kit,
   }));
-  return seats.sort((a, b) => a.place - b.place);
+  return allHang(input, seats, refusing) ? seats.sort((a, b) => a.place - b.place) : undefined;
+}
+
+/** Works out every hang in full; notes those that are refused after all. */
+function allHang({ allowed, desk }: ChooseInput, seats: readonly Seat[], refusing: Set<number>): boolean {
+  const refused = seats.filter(({ classIndex, place }) => !desk.hangOf(classIndex, place).ok);
+  refused.forEach(({ classIndex, place }) => {
+    allowed[classIndex]?.fill(0, place, place + 1);
+    refusing.add(classIndex);
+  });
+  return refused.length === 0;
 }
 
 type Claimant = Omit<Seat, "place">;
@@ -131,7 +141,7 @@ function serves(
 ): boolean {
   const row = allowed[classIndex];
   if (row?.[place] !== 1) return false;
-  if (desk.hangOf(classIndex, place).ok) return true;
+  if (desk.serves(classIndex, place)) return true;
   row[place] = 0;
   refusing.add(classIndex);
   return false;

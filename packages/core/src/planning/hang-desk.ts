@@ -11,6 +11,7 @@ import { hangKit, hangPair } from "./hang-request.ts";
 
 /** Works out hangs of classes at places, each once: a quick yes or no, and in full. */
 export class HangDesk {
+  private readonly quick = new Map<number, boolean>();
   private readonly full = new Map<number, Outcome<Hang>>();
   private readonly screens: (((pair: HangPair) => ScreenedHang) | undefined)[] = [];
   private readonly requests: (HangKit | undefined)[] = [];
@@ -25,13 +26,12 @@ export class HangDesk {
 
   /** Whether this class may hang there; never "no" where the hang in full would do. */
   serves(classIndex: number, place: number): boolean {
-    const known = this.full.get(this.key(classIndex, place));
-    if (known !== undefined) return known.ok;
-    const { kit, request } = this.fit(classIndex);
-    const pair = this.pair(place);
-    const screen = (this.screens[classIndex] ??= screenHang(request));
-    if (!screen(pair).serves) return false;
-    return kit.suspension.strapLengthM === undefined || this.webbingReaches(classIndex, pair);
+    const key = this.key(classIndex, place);
+    const known = this.full.get(key)?.ok ?? this.quick.get(key);
+    if (known !== undefined) return known;
+    const serves = this.screened(classIndex, this.pair(place));
+    this.quick.set(key, serves);
+    return serves;
   }
 
   /** The hang in full, or every reason why this class cannot hang there. */
@@ -44,6 +44,13 @@ export class HangDesk {
     const outcome = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
     this.full.set(key, outcome);
     return outcome;
+  }
+
+  private screened(classIndex: number, pair: HangPair): boolean {
+    const { kit, request } = this.fit(classIndex);
+    const screen = (this.screens[classIndex] ??= screenHang(request));
+    if (!screen(pair).serves) return false;
+    return kit.suspension.strapLengthM === undefined || this.webbingReaches(classIndex, pair);
   }
 
   private webbingReaches(classIndex: number, pair: HangPair): boolean {

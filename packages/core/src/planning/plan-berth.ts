@@ -7,6 +7,7 @@ import { reversed } from "./bearing.ts";
 import type { Anchor, CampPlace } from "./camp-places-types.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { BerthEnd } from "./findings/berth-case.ts";
+import type { Hazards } from "./findings/surroundings.ts";
 import { berthFindings } from "./findings/berth-findings.ts";
 import { headIsSecond } from "./hang-request.ts";
 import { byCodeUnit } from "./order.ts";
@@ -14,6 +15,7 @@ import { byCodeUnit } from "./order.ts";
 export interface BerthParts {
   readonly id: string;
   readonly camp: Camp;
+  readonly hazards: Hazards;
   readonly anchors: readonly Anchor[];
   readonly place: CampPlace;
   readonly kit: DealtKit;
@@ -34,7 +36,7 @@ export function planBerth(parts: BerthParts): EndedBerth {
   const [first, second] = [endOf(parts, 0), endOf(parts, 1)];
   const [head, foot] = isSecond ? [second, first] : [first, second];
   const setBy = whoSets(camp, kit, Math.max(hang.head.strapHeightM, hang.foot.strapHeightM));
-  const findings = berthFindings({ id, camp, place, head, foot, kit, hang, limits, setBy });
+  const findings = berthFindings({ id, camp, place, head, foot, kit, hang, limits, setBy }, parts.hazards);
   const bearingRad =
     place.bearingRad === undefined || !isSecond ? place.bearingRad : reversed(place.bearingRad);
   const berth: PlannedBerth = {

@@ -10,6 +10,7 @@ import { chooseBerths, type ChosenBerths } from "./choose-berths.ts";
 import { costTerms, placeCosts, UNITS_PER_M } from "./cost-terms.ts";
 import { dealKit, type KitDeal } from "./deal-kit.ts";
 import { campFindings } from "./findings/camp-wide.ts";
+import { hazardsOf } from "./findings/surroundings.ts";
 import { fitClasses, type FitClass } from "./fit-classes.ts";
 import { HangDesk } from "./hang-desk.ts";
 import type { LinearSolver } from "./linear-solver.ts";
@@ -110,6 +111,7 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
 
 function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["seats"]): EndedBerth[] {
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
+  const hazards = hazardsOf(camp.ground ?? NO_GROUND);
   return readingOrder(places, camp.ground ?? NO_GROUND).flatMap((index, number) => {
     const seat = seats[index];
     const place = places[index];
@@ -121,6 +123,7 @@ function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["se
       planBerth({
         id: String(number + 1),
         camp,
+        hazards,
         anchors: ground.anchors,
         place,
         kit: seat.kit,

@@ -4,14 +4,14 @@ import { lieFindings } from "./lie.ts";
 import { spanFindings } from "./span.ts";
 import { strapFindings } from "./strap.ts";
 import { strengthFindings } from "./strength.ts";
-import { surroundingFindings } from "./surroundings.ts";
+import { surroundingFindings, type Hazards } from "./surroundings.ts";
 import { treeFindings } from "./trees.ts";
 
 /** Every comparison of one berth, the worst first. */
-export function berthFindings(berth: BerthCase): Finding[] {
+export function berthFindings(berth: BerthCase, hazards: Hazards): Finding[] {
   return [
     ...treeFindings(berth),
-    ...surroundingFindings(berth),
+    ...surroundingFindings(berth, hazards),
     ...strengthFindings(berth),
     ...strapFindings(berth),
     ...spanFindings(berth),

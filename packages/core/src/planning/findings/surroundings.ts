@@ -7,18 +7,32 @@ import { shapeToFootprintM } from "../../site/shape-distance.ts";
 import type { Tree } from "../../site/tree.ts";
 import { berthSubject, type BerthCase } from "./berth-case.ts";
 
+/** All that may fall or burn in a camp, sorted out once for all its berths. */
+export interface Hazards {
+  readonly falling: readonly Tree[];
+  readonly overhead: readonly Obstacle[];
+  readonly setbacks: readonly Obstacle[];
+}
+
+export function hazardsOf(ground: Pick<Ground, "trees" | "obstacles">): Hazards {
+  return {
+    falling: ground.trees.filter(({ condition }) => condition === "dead" || condition === "doubtful"),
+    overhead: ground.obstacles.filter(({ kind }) => kind === "overhead"),
+    setbacks: ground.obstacles.filter(({ kind }) => kind !== "overhead"),
+  };
+}
+
 /**
  * How far the berth's ground is from what may fall or burn: for dead and doubtful trees, overhead hazards and
  * set-backs, each the one that comes nearest to its limit. Nothing for a berth that is not on the map.
  */
-export function surroundingFindings(berth: BerthCase): Finding[] {
+export function surroundingFindings(berth: BerthCase, { falling, overhead, setbacks }: Hazards): Finding[] {
   const { footprint } = berth.place;
-  const { ground } = berth.camp;
-  if (footprint === undefined || ground === undefined) return [];
+  if (footprint === undefined) return [];
   return [
-    ...nearest(ground.trees.flatMap((tree) => fallingTree(berth, tree, footprint))),
-    ...nearest(obstacles(ground, true).map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
-    ...nearest(obstacles(ground, false).map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
+    ...nearest(falling.flatMap((tree) => fallingTree(berth, tree, footprint))),
+    ...nearest(overhead.map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
+    ...nearest(setbacks.map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
   ];
 }
 
@@ -35,7 +49,6 @@ function nearest(findings: readonly Finding[]): Finding[] {
 
 function fallingTree({ id, camp }: BerthCase, tree: Tree, footprint: readonly GroundXY[]): Finding[] {
   const { deadTreeHeights, doubtfulTreeHeights } = camp.rules;
-  if (tree.condition !== "dead" && tree.condition !== "doubtful") return [];
   const heights = tree.condition === "dead" ? deadTreeHeights : (doubtfulTreeHeights ?? deadTreeHeights);
   if (!(heights.value > 0)) return [];
   const finding = {
@@ -49,10 +62,6 @@ function fallingTree({ id, camp }: BerthCase, tree: Tree, footprint: readonly Gr
     about: [tree.id],
   } as const;
   return [tree.heightM === undefined ? compare(finding) : kept(finding, "do-not-hang")];
-}
-
-function obstacles(ground: Ground, overhead: boolean): Obstacle[] {
-  return ground.obstacles.filter(({ kind }) => (kind === "overhead") === overhead);
 }
 
 function obstacleFinding({ id }: BerthCase, obstacle: Obstacle, footprint: readonly GroundXY[]): Finding {

@@ -9,7 +9,7 @@ import type { Looked, Tree } from "../../site/tree.ts";
 export const TONIGHT = "2027-05-14";
 export const LOOKED: Looked = { by: "Ngozi", on: TONIGHT };
 
-/** A healthy tree of 30 cm that somebody looked at today; `but` changes what the test is about. */
+/** A healthy tree of 30 cm that somebody looked at today; one "not-looked-at" nobody looked at. */
 export function at(xM: number, yM: number, but: Partial<Tree> = {}): Partial<Tree> {
   return { xM, yM, ...but };
 }
@@ -184,7 +184,7 @@ function fullTree(tree: Partial<Tree>, number: number): Tree {
     yM: 0,
     dbhM: 0.3,
     condition: "healthy",
-    lookedAt: LOOKED,
+    ...(tree.condition === "not-looked-at" ? {} : { lookedAt: LOOKED }),
     tag: id,
     use: true,
     ...tree,

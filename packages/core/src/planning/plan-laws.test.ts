@@ -1,0 +1,138 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { worstVerdict } from "../outcome/finding.ts";
+import type { Camp } from "../plan/camp.ts";
+import type { HouseRule } from "../plan/house-rules.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Tree } from "../site/tree.ts";
+import { planned } from "./testing/planned.fixture.ts";
+import { WOOD } from "./testing/wood.fixture.ts";
+
+const SEEDED = { seed: 1, numRuns: 40 };
+
+describe("laws of a plan", () => {
+  it("has the verdict of its worst finding", () => {
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const plan = planned(wood);
+        const all = [...plan.findings, ...plan.berths.flatMap(({ findings }) => findings)];
+        expect(plan.verdict).toBe(worstVerdict(all.map(({ verdict }) => verdict)));
+        for (const { verdict, findings } of plan.berths) {
+          expect(verdict).toBe(worstVerdict(findings.map((finding) => finding.verdict)));
+        }
+      }),
+      SEEDED,
+    );
+  });
+
+  it("accounts for everybody once: a berth, or a reason why there is none", () => {
+    let placed = 0;
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const plan = planned(wood);
+        const told = [
+          ...plan.berths.map((berth) => berth.sleeper),
+          ...plan.unplaced.map((one) => one.sleeper),
+        ];
+        expect(told.sort()).toEqual(wood.sleepers.map(({ id }) => id).sort());
+        expect(plan.unplaced.every(({ because }) => because.length > 0)).toBe(true);
+        expect(plan.placed).toBeLessThanOrEqual(plan.bound);
+        placed += plan.placed;
+      }),
+      SEEDED,
+    );
+    expect(placed).toBeGreaterThan(SEEDED.numRuns);
+  });
+
+  it("never says no rule broken of a berth with a tree nobody looked at", () => {
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const seen = new Map(wood.ground?.trees.map((tree) => [tree.id, tree.lookedAt]));
+        return planned(wood).berths.every(
+          ({ headTree, footTree, verdict }) =>
+            (seen.get(headTree) !== undefined && seen.get(footTree) !== undefined) || verdict !== "clear",
+        );
+      }),
+      SEEDED,
+    );
+  });
+
+  it("never places fewer when a rule is relaxed", () => {
+    const relaxed: readonly ((rules: Camp["rules"]) => Camp["rules"])[] = [
+      (rules) => ({ ...rules, spanMaxM: plus(rules.spanMaxM, 0.5) }),
+      (rules) => ({ ...rules, spanMinM: plus(rules.spanMinM, -0.3) }),
+      (rules) => ({ ...rules, trunkMinM: plus(rules.trunkMinM, -0.04) }),
+      (rules) => ({ ...rules, hammocksPerTree: plus(rules.hammocksPerTree, 1) }),
+      (rules) => ({ ...rules, footprintHalfWidthM: plus(rules.footprintHalfWidthM, -0.5) }),
+      (rules) => ({ ...rules, angleMaxRad: plus(rules.angleMaxRad, 0.1) }),
+      (rules) => ({
+        ...rules,
+        deadTreeHeights: plus(rules.deadTreeHeights, -0.5),
+        doubtfulTreeHeights: plus(rules.deadTreeHeights, -0.5),
+      }),
+    ];
+    fc.assert(
+      fc.property(WOOD, fc.constantFrom(...relaxed), (wood, relax) => {
+        expect(planned({ ...wood, rules: relax(wood.rules) }).placed).toBeGreaterThanOrEqual(
+          planned(wood).placed,
+        );
+      }),
+      SEEDED,
+    );
+  });
+
+  it("keeps its score and its hangs when the map is mirrored", () => {
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const [here, there] = [planned(wood), planned(mirrored(wood))];
+        expect(score(there)).toEqual(score(here));
+      }),
+      SEEDED,
+    );
+  });
+
+  it("does not depend on the order in which trees and sleepers are listed", () => {
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const { ground } = wood;
+        if (ground === undefined) return;
+        const turned = planned({
+          ...wood,
+          ground: { ...ground, trees: ground.trees.toReversed() },
+          sleepers: wood.sleepers.toReversed(),
+        });
+        expect(turned.berths).toEqual(planned(wood).berths);
+      }),
+      SEEDED,
+    );
+  });
+});
+
+function plus(rule: HouseRule, by: number): HouseRule {
+  return { ...rule, value: rule.value + by };
+}
+
+/** East becomes west, on the map and down the slope. */
+function mirrored(wood: Camp): Camp {
+  const { ground } = wood;
+  if (ground?.slope === undefined) return wood;
+  const { riseRatio, downhillRad } = ground.slope;
+  return {
+    ...wood,
+    ground: {
+      ...ground,
+      trees: ground.trees.map((tree): Tree => ({ ...tree, xM: -tree.xM })),
+      slope: { riseRatio, downhillRad: -downhillRad },
+    },
+  };
+}
+
+function score({ placed, bound, cost, verdict, berths }: Plan) {
+  return {
+    placed,
+    bound,
+    cost: Math.round(cost * 1e4),
+    verdict,
+    looks: berths.filter((one) => one.verdict === "clear").length,
+  };
+}

@@ -1,2 +1,3 @@
 export * from "./at.ts";
 export * from "./bracketed-root.ts";
+export * from "./exact-squares.ts";

@@ -4,3 +4,6 @@ export * from "./de-leva.ts";
 export { STEPPED_SPAN_ERROR_RATIO } from "./hang-errors.ts";
 export { seatHeightOf } from "./hang-constants.ts";
 export * from "./hang-screen.ts";
+export * from "./two-cable.ts";
+export * from "./catenary.ts";
+export * from "./elastic-catenary.ts";

@@ -109,7 +109,7 @@ function addImport(program: Command, session: Session): void {
     .option("--skip-bad", "leave out rows that cannot be used")
     .action(async (file: string, options: ImportOptions) => {
       const { importCommand } = await import("./commands/import.ts");
-      session.end(await importCommand(file, options, session.io));
+      session.end(importCommand(file, options, session.io));
     });
 }
 

@@ -1,5 +1,7 @@
 export { ENGINE } from "./engine.ts";
 export * from "./format/public.ts";
+export * from "./import/public.ts";
+export * from "./models/public.ts";
 export * from "./solver/highs-solver.ts";
 export * from "./units/public.ts";
 export * from "./words/public.ts";

@@ -25,6 +25,9 @@ export interface TwoTrees {
   readonly lookedAt?: { readonly by: string; readonly on: string };
 }
 
+/** The name of the one sleeper where none is given. */
+export const YOU = "You";
+
 /** "Two trees, tonight" as a camp of one: one stated pair, one sleeper. */
 export function campOfOne(two: TwoTrees): CampDocument {
   return present({
@@ -35,7 +38,7 @@ export function campOfOne(two: TwoTrees): CampDocument {
     sleepers: [
       present({
         id: "you",
-        name: two.name ?? "You",
+        name: two.name ?? YOU,
         mass_kg: two.massKg,
         stature_m: two.statureM,
         step_m: two.stepM,

@@ -1,54 +1,73 @@
 import type { DefaultUsed } from "@nightspan/core";
+import { YOU } from "../format/camp-of-one.ts";
+import type { Names } from "./names.ts";
+
+/** How many assumptions are told: those of weight, those and a count of the rest, or all. */
+export type Telling = "weighty" | "counted" | "all";
 
 /**
- * What was taken for granted, in words. Without `all`, only what would change the answer on the ground if it were
- * otherwise; the plan file lists every one.
+ * What was taken for granted, in words, first what would change the answer on the ground if it were otherwise.
+ * The plan file lists every one.
  */
-export function sayAssumptions(used: readonly DefaultUsed[], all: boolean): readonly string[] {
+export function sayAssumptions(
+  used: readonly DefaultUsed[],
+  names: Names,
+  telling: Telling,
+): readonly string[] {
   const told = used.flatMap((entry) => {
     const say = WEIGHTY[entry.field];
-    return say === undefined ? [] : [say(entry)];
+    return say === undefined ? [] : [say(some(entry, names), String(entry.value))];
   });
   const rest = used.filter(({ field }) => WEIGHTY[field] === undefined);
-  if (!all)
-    return rest.length === 0 ? told : [...told, `${rest.length} more, of less weight: --why lists them.`];
-  return [...told, ...rest.map(sayPlainly)];
+  if (telling === "all") return [...told, ...rest.map((entry) => sayPlainly(entry, names))];
+  if (telling === "weighty" || rest.length === 0) return told;
+  return [...told, `${rest.length} more, of less weight: --why lists them.`];
 }
 
-function sayPlainly({ field, value, for: ids }: DefaultUsed): string {
-  const whom = ids.length === 0 ? "" : ` (${some(ids)})`;
-  return `${field} = ${String(value)}${whom}`;
+function sayPlainly(entry: DefaultUsed, names: Names): string {
+  const whom = some(entry, names);
+  return `${entry.field} = ${String(entry.value)}${whom === "" ? "" : ` (${whom})`}`;
 }
 
-const MOST_NAMED = 8;
+const MOST_NAMED = 4;
 
-function some(ids: readonly string[]): string {
-  const named = ids.slice(0, MOST_NAMED).join(", ");
-  return ids.length > MOST_NAMED ? `${named} and ${ids.length - MOST_NAMED} more` : named;
+/** Whom it is about, by name or tag: all where they are few, else how many. */
+function some({ field, for: ids }: DefaultUsed, names: Names): string {
+  const people = field.startsWith("sleepers");
+  const trees = field.startsWith("ground.trees");
+  const named = ids.map((id) => (people ? personOf(id, names) : trees ? names.tree(id) : id));
+  if (ids.length <= MOST_NAMED) return named.join(", ");
+  if (people) return `${ids.length} sleepers`;
+  return trees
+    ? `${ids.length} trees`
+    : `${named.slice(0, MOST_NAMED).join(", ")} and ${ids.length - MOST_NAMED} more`;
 }
 
-type Say = (used: DefaultUsed) => string;
+/** Inside a sentence the one sleeper of "two trees, tonight" is "you". */
+function personOf(id: string, names: Names): string {
+  const name = names.sleeper(id);
+  return name === YOU ? YOU.toLowerCase() : name;
+}
+
+type Say = (whom: string, value: string) => string;
 
 /** Fields that decide where and how somebody hangs. */
 const WEIGHTY: Readonly<Record<string, Say>> = {
-  "sleepers[].mass_kg": ({ for: ids }) =>
-    `The weight of ${some(ids)} is not given: a usual grown person is assumed. State it before relying on strengths.`,
-  "sleepers[].reach_m": ({ value, for: ids }) =>
-    `Reach is taken as ${String(value)} × stature for ${some(ids)}. Measure it where a strap comes high.`,
-  "sleepers[].step_m": ({ value, for: ids }) =>
-    `A step is taken as ${String(value)} × stature for ${some(ids)}. Calibrate it once.`,
-  "ground.trees[].height_m": ({ for: ids }) =>
-    `The height of ${some(ids)} is an estimate from the trunk. Measure it: it decides how far to stay away.`,
-  "ground.trees[].condition": ({ for: ids }) =>
-    `Nothing is said about the health of ${some(ids)}: not looked at.`,
-  "ground.pairs[].dbh_cm": ({ value, for: ids }) =>
-    `The trunks of ${some(ids)} are not measured: ${String(value)} cm is assumed.`,
-  "ground.obstacles[].setback_m": ({ value, for: ids }) =>
-    `The reach of ${some(ids)} is not given: ${String(value)} m is assumed.`,
-  "rules.preset": ({ value }) =>
-    `House rules that the file does not give are the "${String(value)}" preset, our own neutral figures. Ask the land manager.`,
-  "kit.default.hammock.length_m": ({ value }) =>
-    `The store lists no hammock: a usual one of ${String(value)} m is assumed.`,
-  "kit.default.suspension.type": () => "The store lists no suspension: tied webbing of 25 mm is assumed.",
-  "kit[].min_m": ({ for: ids }) => `The shortest length of ${some(ids)} is not given: none is assumed.`,
+  "sleepers[].mass_kg": (whom) =>
+    `The weight is not given for ${whom}: a usual grown person is assumed. State it before relying on strengths.`,
+  "sleepers[].reach_m": (whom, value) =>
+    `Reach is taken as ${value} × stature for ${whom}. Measure it where a strap comes high.`,
+  "sleepers[].step_m": (whom, value) =>
+    `A step is taken as ${value} × stature for ${whom}. Calibrate it once.`,
+  "ground.trees[].height_m": (whom) =>
+    `The height is an estimate from the trunk for ${whom}. Measure it: it decides how far to stay away.`,
+  "ground.trees[].condition": (whom) => `Nothing is said about the health of ${whom}: not looked at.`,
+  "ground.pairs[].dbh_cm": (_, value) => `The trunks are not measured: ${value} cm is assumed.`,
+  "ground.obstacles[].setback_m": (whom, value) =>
+    `The reach of ${whom} is not given: ${value} m is assumed.`,
+  "rules.preset": (_, value) =>
+    `House rules that are not given are the "${value}" preset, our own neutral figures. Ask the land manager.`,
+  "kit.default.hammock.length_m": (_, value) => `No hammock is listed: a usual one of ${value} m is assumed.`,
+  "kit.default.suspension.type": () => "No suspension is listed: tied webbing of 25 mm is assumed.",
+  "kit[].min_m": (whom) => `The shortest length of ${whom} is not given: none is assumed.`,
 };

@@ -60,7 +60,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     measured(`From under ${item(f, "what hangs above")} the berth is`, f, length, "away"),
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
   "site.capacity": (f, names) => `${tree(f, names)} carries ${f.demand} of at most ${f.limit} hammocks.`,
-  "layout.no-berth": (f) => `${f.demand} of ${f.limit} have a berth.`,
+  "layout.no-berth": sayNoBerth,
   "layout.kit-short": (f) =>
     f.demand < f.limit
       ? `The store has ${f.demand} of the ${f.limit} needed: ${item(f, "kit")}.`
@@ -94,6 +94,13 @@ function sayReach(f: Finding, names: Names): string {
   if (f.demand <= f.limit) return `${where}, within the sleeper's reach.`;
   const helper = f.about?.[0];
   return `${where}, out of the sleeper's reach${helper === undefined ? "" : `: ${names.sleeper(helper)} sets it`}.`;
+}
+
+function sayNoBerth({ subject, demand, limit, about }: Finding): string {
+  if (subject === "camp") return `${demand} of ${limit} have a berth.`;
+  return about?.[0] === "all-taken"
+    ? "Every berth that would serve is taken."
+    : "No pair of trees here serves.";
 }
 
 function sayLooked(where: "at" | "above"): Say {

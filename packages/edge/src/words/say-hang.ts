@@ -32,7 +32,7 @@ export function levelWords(footOverHeadM: number): string {
 
 function tie(end: "head" | "foot", berth: PlannedBerth, camp: Camp): string {
   const tag = namesOf(camp).tree(end === "head" ? berth.headTree : berth.footTree);
-  return `Tie the ${end} ${slings(berth, camp) ? "tree strap" : "strap"} round ${tag}`;
+  return `${slings(berth, camp) ? "Wrap" : "Tie"} the ${end} strap round ${tag}`;
 }
 
 function height({ strapHeightM }: StrapHang, berth: PlannedBerth, camp: Camp): string {
@@ -44,7 +44,7 @@ function height({ strapHeightM }: StrapHang, berth: PlannedBerth, camp: Camp): s
 }
 
 function letOut({ strapLengthM }: StrapHang, berth: PlannedBerth, camp: Camp): string {
-  const what = slings(berth, camp) ? "the sling out to" : "out";
+  const what = slings(berth, camp) ? "its sling out to" : "out";
   return `Let ${what} ${handLength(strapLengthM)} from bark to hammock.`;
 }
 

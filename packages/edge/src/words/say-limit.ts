@@ -5,6 +5,15 @@ export function sayLimit(limit: Limit): string {
   return LIMITS[limit];
 }
 
+/** A text as a limit's key, where it is one. */
+export function findLimit(text: string): Limit | undefined {
+  return isLimit(text) ? text : undefined;
+}
+
+function isLimit(text: string): text is Limit {
+  return Object.hasOwn(LIMITS, text);
+}
+
 const LIMITS: Readonly<Record<Limit, string>> = {
   "trees-too-close": "the trees are too close for this hammock",
   "sling-shortest": "the sling is too long even at its shortest",

@@ -1,4 +1,4 @@
-import type { Refusal } from "@nightspan/core";
+import type { Limit, Refusal } from "@nightspan/core";
 import { plainText } from "./plain-text.ts";
 
 const LONGEST = 60;
@@ -17,7 +17,14 @@ function shown(got: unknown): string {
 }
 
 /** A refusal as JSON: what cannot be written in JSON is told as text, what is missing as null. */
-export function refusalJson({ field, got, need }: Refusal): { field: string; got: unknown; need: string } {
-  if (got === undefined) return { field, got: null, need };
-  return { field, got: typeof got === "number" && !Number.isFinite(got) ? String(got) : got, need };
+export interface RefusalJson {
+  readonly field: string;
+  readonly got: unknown;
+  readonly need: string;
+  readonly binds?: Limit;
+}
+
+export function refusalJson({ field, got, need, binds }: Refusal): RefusalJson {
+  const told = typeof got === "number" && !Number.isFinite(got) ? String(got) : (got ?? null);
+  return { field, got: told, need, ...(binds === undefined ? {} : { binds }) };
 }

@@ -2,6 +2,7 @@ import type { Plan } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
 import { sayFinding } from "./say-finding.ts";
+import { sayVerdict } from "./say-verdict.ts";
 
 /** How the answer was found, and how sure it is to be the best; then each berth's findings, the worst first. */
 export function whyLines(plan: Plan, names: Names): readonly string[] {
@@ -17,7 +18,7 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
     ...plan.berths.flatMap(({ id, spanM, findings }) => [
       `Berth ${id}, ${length(spanM)}:`,
-      ...findings.map((finding) => `  ${finding.verdict}: ${sayFinding(finding, names)}`),
+      ...findings.map((finding) => `  ${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ]),
   ];
 }

@@ -1,0 +1,2 @@
+export type { ModelAnswer, ModelTools } from "./door.ts";
+export { MODEL_NAMES, MODELS, runModel } from "./run-model.ts";

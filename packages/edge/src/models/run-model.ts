@@ -1,0 +1,28 @@
+import { refuse, type Outcome } from "@nightspan/core";
+import { catenaryDoor, elasticCatenaryDoor } from "./catenary-doors.ts";
+import type { Door, ModelAnswer, ModelTools } from "./door.ts";
+import { hangDoor } from "./hang-door.ts";
+import { layoutDoor } from "./layout-door.ts";
+import { twoCableDoor } from "./two-cable-door.ts";
+
+const DOORS: Readonly<Record<string, Door>> = {
+  "two-cable": twoCableDoor,
+  catenary: catenaryDoor,
+  "elastic-catenary": elasticCatenaryDoor,
+  hang: hangDoor,
+  layout: layoutDoor,
+};
+
+/** The models that are built, by name, each with what it is about. */
+export const MODELS: readonly { readonly name: string; readonly about: string }[] = Object.entries(DOORS).map(
+  ([name, { about }]) => ({ name, about }),
+);
+
+export const MODEL_NAMES: readonly string[] = Object.keys(DOORS);
+
+/** One model by name: input and value in the file's names and units. */
+export function runModel(name: string, input: unknown, tools: ModelTools = {}): Outcome<ModelAnswer> {
+  const door = Object.hasOwn(DOORS, name) ? DOORS[name] : undefined;
+  if (door === undefined) return refuse("NAME", name, `one of ${MODEL_NAMES.join(", ")}`);
+  return door.run(input, tools);
+}

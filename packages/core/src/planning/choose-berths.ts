@@ -1,11 +1,11 @@
 import type { BerthSearch, BerthSearchInput } from "./berth-search-types.ts";
 import { searchBerths } from "./berth-search.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
+import { dealBerths } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { FitClass } from "./fit-classes.ts";
 import type { HangDesk } from "./hang-desk.ts";
 import type { LinearSolver } from "./linear-solver.ts";
-import { seatSleepers } from "./seat-sleepers.ts";
 
 /** One sleeper at one place. */
 export interface Seat {
@@ -83,19 +83,17 @@ function searchInput({ ground, capacity, classes, allowed, costUnits }: ChooseIn
 
 /** Deals the chosen berths; undefined where a hang is refused so that somebody would go without. */
 function seated(input: ChooseInput, search: BerthSearch, refusing: Set<number>): Seat[] | undefined {
+  const { desk, ground } = input;
   const places = search.chosen.map(({ place }) => place);
   const people = claimants(input, search);
-  const preferred = stoutestFirst(input, places);
-  const berthOf = seatSleepers({
-    sleepers: people.length,
-    berths: places.length,
-    preferred: () => preferred,
-    serves: (sleeper, berth) => {
-      const { classIndex = -1 } = people[sleeper] ?? {};
-      return serves(input, classIndex, places[berth] ?? -1, refusing);
-    },
+  const classOf = (sleeper: number): number => people[sleeper]?.classIndex ?? -1;
+  const berthOf = dealBerths({
+    people: people.map(({ kit }) => kit.sleeper),
+    places: places.flatMap((place) => ground.places[place] ?? []),
+    serves: (sleeper, berth) => serves(input, classOf(sleeper), places[berth] ?? -1, refusing),
+    highestStrapM: (sleeper, berth) => desk.highestStrapM(classOf(sleeper), places[berth] ?? -1),
   });
-  if (berthOf.includes(-1)) return undefined;
+  if (berthOf === undefined) return undefined;
   const seats = people.map(({ classIndex, kit }, sleeper) => ({
     place: places[berthOf[sleeper] ?? -1] ?? -1,
     classIndex,
@@ -124,13 +122,6 @@ function claimants({ classes }: ChooseInput, { chosen }: BerthSearch): Claimant[
     members.slice(0, counts[classIndex]).map((kit) => ({ classIndex, kit })),
   );
   return people.sort((a, b) => b.kit.sleeper.massKg - a.kit.sleeper.massKg || a.classIndex - b.classIndex);
-}
-
-/** Berths by their thinner trunk, the stoutest first: heavier people hang on thicker trees. */
-function stoutestFirst({ ground }: ChooseInput, places: readonly number[]): Int32Array {
-  const thinner = places.map((place) => Math.min(...(ground.places[place]?.dbhM ?? [0])));
-  const order = Int32Array.from(places, (_, index) => index);
-  return order.sort((a, b) => (thinner[b] ?? 0) - (thinner[a] ?? 0) || a - b);
 }
 
 function serves(

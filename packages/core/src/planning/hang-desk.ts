@@ -1,7 +1,7 @@
 import { refuse, type Outcome } from "../outcome/outcome.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
 import { hang, webbingOf } from "../statics/hang.ts";
-import { hangCore } from "../statics/hang-core.ts";
+import { hangCore, type HangCore } from "../statics/hang-core.ts";
 import { hangRig, type HangRig } from "../statics/hang-rig.ts";
 import { screenHang, type HangKit, type HangPair, type ScreenedHang } from "../statics/hang-screen.ts";
 import type { Hang } from "../statics/hang-types.ts";
@@ -34,6 +34,14 @@ export class HangDesk {
     return serves;
   }
 
+  /** The higher of the two straps above its tree's own ground [m]; Infinity where the hang is refused. */
+  highestStrapM(classIndex: number, place: number): number {
+    const core = this.coreOf(classIndex, this.pair(place));
+    if (!core.ok) return Infinity;
+    const { headHeightM, footHeightM } = core.value.trial.setting;
+    return Math.max(headHeightM, footHeightM);
+  }
+
   /** The hang in full, or every reason why this class cannot hang there. */
   hangOf(classIndex: number, place: number): Outcome<Hang> {
     const key = this.key(classIndex, place);
@@ -55,15 +63,20 @@ export class HangDesk {
 
   private webbingReaches(classIndex: number, pair: HangPair): boolean {
     const { kit, request } = this.fit(classIndex);
-    const rig = (this.rigs[classIndex] ??= hangRig(request));
-    const input = { ...request, ...pair };
-    const core = hangCore(rig, input);
+    const core = this.coreOf(classIndex, pair);
     if (!core.ok) return false;
+    const input = { ...request, ...pair };
     const { headStrapM, footStrapM } = core.value.trial.straps;
     return (
       reaches(kit.suspension.strapLengthM, webbingOf(input, pair.head, headStrapM)) &&
       reaches(kit.suspension.strapLengthM, webbingOf(input, pair.foot, footStrapM))
     );
+  }
+
+  private coreOf(classIndex: number, pair: HangPair): Outcome<HangCore> {
+    const { request } = this.fit(classIndex);
+    const rig = (this.rigs[classIndex] ??= hangRig(request));
+    return hangCore(rig, { ...request, ...pair });
   }
 
   private key(classIndex: number, place: number): number {

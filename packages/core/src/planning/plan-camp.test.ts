@@ -406,6 +406,21 @@ describe("planCamp and kit", () => {
     expect(troubles(berth?.findings ?? [])).toEqual(["strap.reach"]);
   });
 
+  it("keeps a pair with low straps for who could not reach high ones", () => {
+    const people = [sleeper("short", { statureM: 1.45, reachM: 1.5, massKg: 70 }), sleeper("tall")];
+    const trees = [at(0, 0, { dbhM: 0.4 }), at(4.6, 0, { dbhM: 0.4 }), at(0, 20), at(3.7, 20)];
+    const plan = planned(
+      camp()
+        .trees(...trees)
+        .sleepers(...people)
+        .build(),
+    );
+    expect(plan.berths.map(({ sleeper: who, setBy, headTree }) => [who, setBy, headTree])).toEqual([
+      ["short", "short", "T03"],
+      ["tall", "tall", "T01"],
+    ]);
+  });
+
   it("asks for a stop line where there is a night", () => {
     const wood = camp()
       .trees(...TWO)

@@ -1,0 +1,77 @@
+import type { Sleeper } from "../plan/camp.ts";
+import type { CampPlace } from "./camp-places-types.ts";
+import { leastCostAssignment } from "./least-cost-assignment.ts";
+import { seatSleepers } from "./seat-sleepers.ts";
+
+export interface DealBerthsInput {
+  /** In the order of their claim. */
+  readonly people: readonly Sleeper[];
+  /** As many places as people. */
+  readonly places: readonly CampPlace[];
+  readonly serves: (sleeper: number, berth: number) => boolean;
+  /** The higher strap of that sleeper's hang there, above its tree's own ground [m]. */
+  readonly highestStrapM: (sleeper: number, berth: number) => number;
+}
+
+/**
+ * Who of those placed takes which of the chosen berths.
+ *
+ * First of all nobody should need a taller person to set the straps; where somebody must, the less the strap is above
+ * the own reach the better. Then heavier people go to stouter trees: Σ mass / thinner trunk is least. Above a hundred
+ * people only the trunks count, the heaviest choosing first.
+ *
+ * Shapes   n people, n places → for each sleeper the index of a place; undefined where not all can lie
+ * Units    kg, m; costs in whole units
+ * Source   common-practice (handbook/planning.md)
+ */
+export function dealBerths(input: DealBerthsInput): Int32Array | undefined {
+  const { people, places, serves } = input;
+  if (people.length <= MOST_WEIGHED) {
+    return leastCostAssignment({
+      rows: people.length,
+      columns: places.length,
+      cost: table(input),
+    });
+  }
+  const preferred = stoutestFirst(places);
+  const berthOf = seatSleepers({
+    sleepers: people.length,
+    berths: places.length,
+    preferred: () => preferred,
+    serves,
+  });
+  return berthOf.includes(-1) ? undefined : berthOf;
+}
+
+/** People up to whom every sleeper is weighed against every berth. */
+const MOST_WEIGHED = 100;
+
+/** One who needs help costs this much, and one more for each centimetre out of reach. */
+const HELP_UNITS = 10_000;
+const HELP_UNITS_PER_M = 100;
+
+function table(input: DealBerthsInput): (sleeper: number, berth: number) => number {
+  const rows = input.people.map((_, sleeper) =>
+    Float64Array.from(input.places, (_place, berth) => costOf(input, sleeper, berth)),
+  );
+  return (sleeper, berth) => rows[sleeper]?.[berth] ?? Infinity;
+}
+
+function costOf(input: DealBerthsInput, sleeper: number, berth: number): number {
+  const person = input.people[sleeper];
+  const place = input.places[berth];
+  if (person === undefined || place === undefined || !input.serves(sleeper, berth)) return Infinity;
+  const aboveM = input.highestStrapM(sleeper, berth) - person.reachM;
+  const help = aboveM > 0 ? HELP_UNITS + Math.round(aboveM * HELP_UNITS_PER_M) : 0;
+  return help + Math.round(person.massKg / thinnerM(place));
+}
+
+function stoutestFirst(places: readonly CampPlace[]): Int32Array {
+  const thinner = places.map(thinnerM);
+  const order = Int32Array.from(places, (_, index) => index);
+  return order.sort((a, b) => (thinner[b] ?? 0) - (thinner[a] ?? 0) || a - b);
+}
+
+function thinnerM({ dbhM }: CampPlace): number {
+  return Math.min(...dbhM);
+}

@@ -11,8 +11,7 @@ import { cardLines, type CardLine } from "./card-lines.ts";
 import { CARD, EDGE, HOLE, RULE } from "./card-size.ts";
 import { lookedAtText, notCheckedText, notLookedText, wakeText, whereText } from "./card-words.ts";
 
-export interface CardOptions {
-  readonly words: Words;
+export interface CardOptions extends Words {
   /** Why the verdict is not clear, in a few words, where something else than an unseen tree is the reason. */
   readonly reason?: string;
 }
@@ -27,14 +26,14 @@ export function cardScene(plan: Plan, camp: Camp, berthId: string, options: Card
   const lines = cardLines(facts, plan, camp);
   const top = 34.5;
   const foot = footer(facts, plan, camp, options);
-  const rows = rowsFrom(lines, top, CARD.height - EDGE - foot.height, options.words);
+  const rows = rowsFrom(lines, top, CARD.height - EDGE - foot.height, options);
   return {
     name: "card",
     size: CARD,
     title: word("card.title", { berth: name(berthId), sleeper: name(facts.sleeper.name) }),
     desc: word("card.desc"),
     ground: "paper",
-    items: [...header(facts, camp, options.words), ...rows, ...foot.items],
+    items: [...header(facts, camp, options), ...rows, ...foot.items],
   };
 }
 
@@ -236,13 +235,13 @@ interface Footer {
 }
 
 /** Verdict in a word, who looked, what was not checked, whom to wake. */
-function footer(facts: BerthFacts, plan: Plan, camp: Camp, { words, reason }: CardOptions): Footer {
+function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): Footer {
   const { verdict } = facts.berth;
   const unchecked = notCheckedText(plan.notChecked);
   const looked = lookedAtText(facts, plan, camp);
   const said: TextItem =
     unchecked === undefined ? looked : word("card.looked-and-not-checked", { looked, unchecked });
-  const about = reason === undefined ? notLookedText(facts) : { said: reason };
+  const about = words.reason === undefined ? notLookedText(facts) : { said: words.reason };
   const verdictWord = word(`verdict.${verdict}.capital`);
   const headline =
     about === undefined || verdict === "clear"

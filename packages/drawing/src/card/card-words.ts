@@ -10,6 +10,13 @@ export function listed(items: readonly TextItem[]): TextItem {
   return rest.length === 0 ? first : word("list.two", { first, rest: listed(rest) });
 }
 
+/** Several whole sentences, one after another. */
+export function sentences(items: readonly TextItem[]): TextItem {
+  const [first, ...rest] = items;
+  if (first === undefined) return { said: "" };
+  return rest.length === 0 ? first : word("list.sentences", { first, rest: sentences(rest) });
+}
+
 /** The parts that nobody computed, "Not checked: tarp, warmth"; nothing where all were. */
 export function notCheckedText(parts: readonly PlanPart[]): TextItem | undefined {
   if (parts.length === 0) return undefined;

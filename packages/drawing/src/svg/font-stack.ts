@@ -1,26 +1,18 @@
 const LATIN = '"Atkinson Hyperlegible Next Variable", "Atkinson Hyperlegible Next"';
-const OTHERS = [
-  "",
-  " Arabic",
-  " Devanagari",
-  " SC",
-  " JP",
-  " KR",
-  " Hebrew",
-  " Thai",
-  " Bengali",
-  " Tamil",
-].flatMap((script) => [`"Noto Sans${script} Variable"`, `"Noto Sans${script}"`]);
+const OTHERS = ["", " Arabic", " Devanagari", " SC", " JP", " KR", " Hebrew", " Thai", " Bengali", " Tamil"]
+  .flatMap((script) => [`"Noto Sans${script} Variable"`, `"Noto Sans${script}"`])
+  .join(", ");
 
-/** The face for Latin text, and what stands in for it. */
-export const LATIN_STACK = `${LATIN}, "Noto Sans Variable", "Noto Sans", system-ui, sans-serif`;
+/** The face for Latin text; a name in another script within a sentence takes its own face, whole. */
+export const LATIN_STACK = `${LATIN}, ${OTHERS}, system-ui, sans-serif`;
 
 /** The faces for names in other scripts: one face sets the whole name. */
-export const NAME_STACK = `${OTHERS.join(", ")}, system-ui, sans-serif`;
+export const NAME_STACK = `${OTHERS}, system-ui, sans-serif`;
 
-/** The stack that sets a text whole: no letter of it changes face. */
+/** The stack that sets a text whole: no letter of a name changes face. */
 export function fontStack(text: string): string {
-  return OUTSIDE_LATIN.test(text) ? NAME_STACK : LATIN_STACK;
+  return OUTSIDE_LATIN.test(text) && !LATIN_LETTER.test(text) ? NAME_STACK : LATIN_STACK;
 }
 
 const OUTSIDE_LATIN = /[^\p{Script=Latin}\p{Script=Common}\p{Script=Inherited}]/u;
+const LATIN_LETTER = /\p{Script=Latin}/u;

@@ -43,6 +43,7 @@ export function renderSvg(scene: Scene, options: RenderOptions): string {
     attribute("role", "img"),
     attribute("font-family", LATIN_STACK),
     attribute("font-variant", "tabular-nums"),
+    attribute("text-rendering", "geometricPrecision"),
     attribute("stroke-linecap", "round"),
     attribute("stroke-linejoin", "round"),
     ">\n",

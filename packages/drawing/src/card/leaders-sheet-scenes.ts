@@ -1,0 +1,247 @@
+import type { Camp, Plan } from "@nightspan/core";
+import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
+import { levelWay, markHeightM, markText } from "../berth/berth-words.ts";
+import { TYPE_MM } from "../colour/tokens.ts";
+import { verdictPlateItem } from "../figure/verdict-plate.ts";
+import { name, quantity, word } from "../scene/names.ts";
+import type { Item, Scene } from "../scene/scene.ts";
+import { box, group, line, text } from "../scene/shapes.ts";
+import type { TextItem, Words } from "../scene/text-item.ts";
+import type { WordKey } from "../words/english.ts";
+import { A4_WIDE } from "./card-size.ts";
+import { allLookedAtText, listed, notCheckedText } from "./card-words.ts";
+
+const LEFT = 10;
+const RIGHT = A4_WIDE.width - 10;
+const ROW = 9;
+const TABLE_TOP = 46;
+const TABLE_BOTTOM = 176;
+const ROWS_A_PAGE = Math.floor((TABLE_BOTTOM - TABLE_TOP) / ROW);
+
+interface Column {
+  readonly title: WordKey;
+  readonly x: number;
+  readonly anchor: "start" | "middle" | "end";
+  readonly width: number;
+}
+
+const COLUMNS = {
+  no: { title: "leaders.no", x: LEFT + 1.5, anchor: "start", width: 9 },
+  name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 44 },
+  trees: { title: "leaders.trees", x: LEFT + 60, anchor: "start", width: 62 },
+  steps: { title: "leaders.steps", x: LEFT + 135, anchor: "end", width: 12 },
+  head: { title: "leaders.head", x: LEFT + 158, anchor: "end", width: 22 },
+  foot: { title: "leaders.foot", x: LEFT + 195, anchor: "end", width: 36 },
+  kit: { title: "leaders.kit", x: LEFT + 199, anchor: "start", width: 27 },
+  buddy: { title: "leaders.buddy", x: LEFT + 232, anchor: "middle", width: 11 },
+  looked: { title: "leaders.looked", x: LEFT + 245, anchor: "middle", width: 12 },
+  sat: { title: "leaders.sat", x: LEFT + 258, anchor: "middle", width: 10 },
+  dusk: { title: "leaders.dusk", x: LEFT + 270, anchor: "middle", width: 10 },
+} as const satisfies Readonly<Record<string, Column>>;
+
+/** The leader's sheet: one table, a row a berth, nine millimetres a row; the head is repeated on each page. */
+export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[] {
+  const all = plan.berths.map(({ id }) => berthFacts(plan, camp, id));
+  const pages = Math.max(1, Math.ceil(all.length / ROWS_A_PAGE));
+  return Array.from({ length: pages }, (_, page) => {
+    const rows = all.slice(page * ROWS_A_PAGE, (page + 1) * ROWS_A_PAGE);
+    return {
+      name: pages === 1 ? "leaders-sheet" : `leaders-sheet-${page + 1}`,
+      size: A4_WIDE,
+      title: word("leaders.title", { camp: name(camp.name) }),
+      desc: word("leaders.desc"),
+      ground: "paper",
+      items: [
+        ...head(plan, camp, words),
+        ...tableHead(),
+        ...rows.flatMap((facts, index) => row(facts, index, plan)),
+        ...below(rows.length, plan),
+      ],
+    };
+  });
+}
+
+function head(plan: Plan, camp: Camp, words: Words): Item[] {
+  const leaders = camp.sleepers.filter(({ leads }) => leads).map((leader) => name(leader.name));
+  const facts: TextItem[] = [
+    ...(camp.date === undefined ? [] : [{ day: camp.date, style: "with-weekday" } as const]),
+    ...(leaders.length === 0 ? [] : [word("leaders.by", { names: listed(leaders) })]),
+    word("leaders.placed", {
+      placed: quantity("count", plan.placed, 0),
+      asked: quantity("count", plan.asked, 0),
+    }),
+    allLookedAtText(plan, camp),
+  ];
+  const verdict = word(`verdict.${plan.verdict}`);
+  const wide = words.measure(words.labels(verdict), TYPE_MM.head, 700);
+  return [
+    text(name(camp.name), [LEFT, 15.5], { size: TYPE_MM.name, weight: 700, maxWidth: 190 }),
+    text(dotted(facts), [LEFT, 22], { size: TYPE_MM.body, weight: 500, maxWidth: RIGHT - LEFT }),
+    verdictPlateItem(plan.verdict, [RIGHT - wide - 11, 13.5], 8.5),
+    text(verdict, [RIGHT, 15.3], { size: TYPE_MM.head, weight: 700, anchor: "end" }),
+    ...band(camp),
+  ];
+}
+
+function dotted(items: readonly TextItem[]): TextItem {
+  const [first, ...rest] = items;
+  if (first === undefined) return { said: "" };
+  return rest.length === 0 ? first : word("list.dots", { first, rest: dotted(rest) });
+}
+
+/** Stop lines and where to go, between two heavy rules. */
+function band(camp: Camp): Item[] {
+  const stop = camp.night?.stopGustMS;
+  const fallback = camp.ground?.fallback?.note;
+  const texts: TextItem[] = [
+    word("leaders.arrive"),
+    stop === undefined
+      ? word("leaders.stop-blank")
+      : word("leaders.stop-gust", { speed: quantity("count", stop, 0) }),
+    word("leaders.thunder"),
+    fallback === undefined
+      ? word("leaders.fallback-none")
+      : word("leaders.fallback", { where: name(fallback) }),
+  ];
+  const xs = [LEFT, LEFT + 52, LEFT + 116, RIGHT];
+  return [
+    heavy(25.6),
+    ...texts.map((item, index) =>
+      text(item, [xs[index] ?? LEFT, 31.4], {
+        size: TYPE_MM.body,
+        weight: index === 1 ? 700 : 500,
+        anchor: index === 3 ? "end" : "start",
+      }),
+    ),
+    heavy(34.4),
+  ];
+}
+
+function heavy(y: number): Item {
+  return line(
+    [
+      [LEFT, y],
+      [RIGHT, y],
+    ],
+    { stroke: "ink", width: 0.8, cap: "butt" },
+  );
+}
+
+function tableHead(): Item[] {
+  const titles = Object.values(COLUMNS).map(({ title, x, anchor, width }) =>
+    text(word(title), [x, TABLE_TOP - 3.6], { size: TYPE_MM.note, weight: 600, anchor, maxWidth: width + 4 }),
+  );
+  return [
+    ...titles,
+    line(
+      [
+        [LEFT, TABLE_TOP],
+        [RIGHT, TABLE_TOP],
+      ],
+      { stroke: "ink", width: 0.6, cap: "butt" },
+    ),
+  ];
+}
+
+function row(facts: BerthFacts, index: number, plan: Plan): Item[] {
+  const top = TABLE_TOP + index * ROW;
+  const base = top + 6;
+  const { berth, sleeper, steps } = facts;
+  const cell = (column: Column, item: TextItem, weight: 500 | 700 = 500, size: number = TYPE_MM.body): Item =>
+    text(item, [column.x, base], { size, weight, anchor: column.anchor, maxWidth: column.width });
+  const heavyRule = (index + 1) % 3 === 0;
+  return [
+    group([
+      box([LEFT + 1.5, top + 1.6], 8, 5.8, { fill: "ink" }),
+      text(name(berth.id), [LEFT + 5.5, base], {
+        size: TYPE_MM.body,
+        weight: 700,
+        anchor: "middle",
+        fill: "on-action",
+      }),
+    ]),
+    cell(COLUMNS.name, name(sleeper.name), 700),
+    ...treesCell(facts, base),
+    cell(COLUMNS.steps, quantity("steps", steps, 1)),
+    cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
+    cell(COLUMNS.foot, footText(facts), 700, TYPE_MM.lead),
+    ...kitCell(facts, cell),
+    cell(COLUMNS.buddy, buddyText(facts, plan)),
+    ...[COLUMNS.looked, COLUMNS.sat, COLUMNS.dusk].map(({ x }) =>
+      box([x - 2.75, top + 1.75], 5.5, 5.5, {
+        fill: "none",
+        stroke: "ink",
+        width: 0.4,
+        join: "miter",
+        class: "ns-tick",
+      }),
+    ),
+    line(
+      [
+        [LEFT, top + ROW],
+        [RIGHT, top + ROW],
+      ],
+      { stroke: "ink", width: heavyRule ? 0.6 : 0.2, cap: "butt" },
+    ),
+  ];
+}
+
+/** Both tags, and which of the two wants somebody to look at it. */
+function treesCell({ head, foot }: BerthFacts, base: number): Item[] {
+  const unseen = [head, foot].filter(({ lookedAt }) => !lookedAt).map(({ tag }) => name(tag));
+  const tags = {
+    item: word("leaders.tags", { head: name(head.tag), foot: name(foot.tag) }),
+    size: TYPE_MM.body,
+    weight: 500,
+  } as const;
+  const look = {
+    item: word("leaders.look-at", { tag: listed(unseen) }),
+    size: TYPE_MM.body,
+    weight: 700,
+  } as const;
+  const { x, width } = COLUMNS.trees;
+  const runs = unseen.length === 0 ? [tags] : [tags, { ...tags, item: { said: "\u00a0 " } }, look];
+  return [{ kind: "text", at: [x, base], anchor: "start", fill: "ink", runs, maxWidth: width }];
+}
+
+function footText({ berth }: BerthFacts): TextItem {
+  const over = berth.hang.levelFootOverHeadM;
+  const way = levelWay(over);
+  if (way === "same") return word("card.level");
+  return word(`leaders.${way}`, { by: quantity("short-length", markHeightM(Math.abs(over)), 0) });
+}
+
+function kitCell({ berth }: BerthFacts, cell: (column: Column, item: TextItem) => Item): Item[] {
+  const kit = [berth.kit.under, berth.kit.over].filter((id) => id !== undefined).map(name);
+  return kit.length === 0 ? [] : [cell(COLUMNS.kit, listed(kit))];
+}
+
+/** The berth whose middle lies next: number within the plan; nobody where one sleeps alone. */
+function buddyText({ berth }: BerthFacts, plan: Plan): TextItem {
+  const index = plan.berths.findIndex(({ id }) => id === berth.id);
+  const buddy = plan.berths[index % 2 === 0 ? index + 1 : index - 1] ?? plan.berths[index - 1];
+  return buddy === undefined ? { said: "" } : name(buddy.id);
+}
+
+/** What was not checked, who has no berth, and a box for notes in what is left of the page. */
+function below(rows: number, plan: Plan): Item[] {
+  const y = TABLE_TOP + rows * ROW + 6.5;
+  const unchecked = notCheckedText(plan.notChecked);
+  const said = word("leaders.foot-line");
+  const note = { size: TYPE_MM.note, weight: 500, maxWidth: RIGHT - LEFT } as const;
+  const first =
+    unchecked === undefined
+      ? said
+      : word("card.looked-and-not-checked", { looked: unchecked, unchecked: said });
+  const top = y + 4;
+  const notes = [
+    box([LEFT, top], RIGHT - LEFT, A4_WIDE.height - 8 - top, {
+      fill: "none",
+      stroke: "ink",
+      width: 0.3,
+      join: "miter",
+    }),
+    text(word("leaders.notes"), [LEFT + 3, top + 5.5], { size: TYPE_MM.note, weight: 600 }),
+  ];
+  return [text(first, [LEFT, y], note), ...(A4_WIDE.height - 8 - top < 12 ? [] : notes)];
+}

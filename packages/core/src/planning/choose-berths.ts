@@ -30,6 +30,7 @@ export interface ChooseInput {
   readonly costUnits: Float64Array;
   readonly desk: HangDesk;
   readonly solver?: LinearSolver;
+  /** Told of layouts on the way; not above a hundred people, where working out their hangs costs more than the search. */
   readonly onIncumbent?: (chosen: ChosenBerths) => void;
 }
 
@@ -63,10 +64,13 @@ function askEverywhere({ allowed, desk }: ChooseInput, classes: ReadonlySet<numb
 }
 
 function tell(input: ChooseInput, search: BerthSearch): void {
-  if (input.onIncumbent === undefined) return;
+  if (input.onIncumbent === undefined || search.placed > MOST_TOLD) return;
   const seats = seated(input, search, new Set());
   if (seats !== undefined) input.onIncumbent({ search, seats });
 }
+
+/** People up to whom layouts on the way are told. */
+const MOST_TOLD = 100;
 
 function searchInput({ ground, capacity, classes, allowed, costUnits }: ChooseInput): BerthSearchInput {
   return {

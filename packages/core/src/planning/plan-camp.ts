@@ -23,7 +23,7 @@ export interface PlanTools {
   readonly solver?: LinearSolver;
   /** Version of the engine, as the plan carries it. */
   readonly engine: string;
-  /** Told of each plan that is better than the one before. */
+  /** Told of each plan that is better than the one before; not above a hundred people placed. */
   readonly onIncumbent?: (plan: Plan) => void;
 }
 

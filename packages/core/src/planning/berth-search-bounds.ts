@@ -47,7 +47,7 @@ function berthsByTrees(model: SearchModel): number {
   let ends = 0;
   for (let tree = 0; tree < model.trees; tree++) {
     const there = listOf(model.atTree, tree).filter((place) => sizeOf(model.ofPlace, place) > 0);
-    ends += Math.min(model.capacity, there.length);
+    ends += Math.min(model.capacity[tree] ?? 0, there.length);
   }
   return Math.floor(ends / 2);
 }

@@ -4,6 +4,7 @@ import { searchNearby } from "./berth-search-nearby.ts";
 import { peopleRows, ruleRows, type SearchRow } from "./berth-search-program.ts";
 import { recheckLayout } from "./berth-search-recheck.ts";
 import { leastTotal, type Stage } from "./berth-search-stages.ts";
+import { settleResidual } from "./berth-search-residual.ts";
 import type { SearchBounds, SearchState } from "./berth-search-state.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 
@@ -70,6 +71,7 @@ function costStage(task: Task, columns: Int32Array): Stage {
       const counted = recheckLayout(model, chosen);
       return counted?.placed === target ? counted.cost : undefined;
     },
+    settled: (fixed) => settleResidual(model, fixed, target),
     rounded: (shares) => rounded(task, shares),
     solver,
   });

@@ -5,7 +5,7 @@ import type { SearchModel } from "./berth-search-model.ts";
  * A greedy cover of all "not both" pairs of places by cliques: groups of which one place at most can be
  * used. One row for a clique says more than one row for each of its pairs.
  *
- * Pairs are those in conflict, and with one hammock a tree also those that share a tree. Each pair not
+ * Pairs are those in conflict, and those that share a tree of one hammock. Each pair not
  * yet covered grows by the place that covers most pairs still open, lowest index first, until no
  * place goes with all of it.
  *
@@ -30,10 +30,11 @@ export function cliqueCover(model: SearchModel): readonly Int32Array[] {
 
 /** Who excludes whom, each list sorted and without repeats. */
 export function exclusions(model: SearchModel): Lists {
-  if (model.capacity > 1) return sorted(model.conflicts, model.places);
+  if (model.capacity.every((hammocks) => hammocks > 1)) return sorted(model.conflicts, model.places);
   const neighbours = Array.from({ length: model.places }, (_, place) => {
     const all = new Set(listOf(model.conflicts, place));
     for (const tree of [model.first[place] ?? 0, model.second[place] ?? 0]) {
+      if (model.capacity[tree] !== 1) continue;
       for (const other of listOf(model.atTree, tree)) if (other !== place) all.add(other);
     }
     return Int32Array.from(all).sort();

@@ -43,7 +43,7 @@ function linksOf(model: SearchModel): Lists {
   const isScarce = Uint8Array.from({ length: model.trees }, (_, tree) => {
     let there = 0;
     for (const place of listOf(model.atTree, tree)) there += used[place] ?? 0;
-    return there > model.capacity ? 1 : 0;
+    return there > (model.capacity[tree] ?? 0) ? 1 : 0;
   });
   const told = new Int32Array(model.places).fill(-1);
   return listsOf(model.places, (tell) => {

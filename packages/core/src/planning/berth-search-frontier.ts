@@ -53,9 +53,9 @@ interface Step {
   readonly place: number;
   readonly bit: number;
   readonly conflicts: number;
-  /** Open places at each full-up tree, and how many hammocks it may carry. */
+  /** Open places at each of the two trees, and how many hammocks it may carry. */
   readonly shared: readonly number[];
-  readonly capacity: number;
+  readonly capacity: readonly number[];
   readonly stillOpen: number;
 }
 
@@ -80,13 +80,13 @@ function stepAt(model: SearchModel, component: SearchComponent, slots: Slots, at
     bit: own < 0 ? 0 : 1 << own,
     conflicts,
     shared,
-    capacity: model.capacity,
+    capacity: trees.map((tree) => model.capacity[tree] ?? 0),
     stillOpen: slots.openAfter[at] ?? 0,
   };
 }
 
 function isAllowed({ conflicts, shared, capacity }: Step, mask: number): boolean {
-  return (mask & conflicts) === 0 && shared.every((bits) => onesIn(mask & bits) < capacity);
+  return (mask & conflicts) === 0 && shared.every((bits, end) => onesIn(mask & bits) < (capacity[end] ?? 0));
 }
 
 interface Slots {

@@ -36,9 +36,13 @@ export function isFree(layout: Layout, column: number): boolean {
     layout.columnAt[place] === -1 &&
     layout.against[place] === 0 &&
     (layout.left[model.columnClass[column] ?? 0] ?? 0) > 0 &&
-    (layout.load[model.first[place] ?? 0] ?? 0) < model.capacity &&
-    (layout.load[model.second[place] ?? 0] ?? 0) < model.capacity
+    hasRoom(layout, model.first[place] ?? 0) &&
+    hasRoom(layout, model.second[place] ?? 0)
   );
+}
+
+export function hasRoom({ load, model }: Layout, tree: number): boolean {
+  return (load[tree] ?? 0) < (model.capacity[tree] ?? 0);
 }
 
 export function addColumn(layout: Layout, column: number): void {

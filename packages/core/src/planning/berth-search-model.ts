@@ -8,7 +8,8 @@ import { listsOf, type Lists } from "./berth-search-lists.ts";
 export interface SearchModel {
   readonly places: number;
   readonly trees: number;
-  readonly capacity: number;
+  /** Hammocks that each tree may carry. */
+  readonly capacity: Int32Array;
   readonly first: Int32Array;
   readonly second: Int32Array;
   /** Conflicting places of each place. */
@@ -34,8 +35,8 @@ export function searchModel(input: BerthSearchInput): SearchModel {
     list.reduce((sum, index) => sum + (input.classes[index]?.people ?? 0), 0),
   );
   const places = input.places.length;
-  const capacity = Math.max(0, Math.floor(input.capacity));
-  const columns = columnsOf(input, members, people, capacity);
+  const capacity = new Int32Array(input.trees).fill(Math.max(0, Math.floor(input.capacity)));
+  const columns = input.capacity >= 1 ? columnsOf(input, members, people) : [];
   const columnPlace = Int32Array.from(columns, ({ place }) => place);
   return {
     places,
@@ -80,9 +81,7 @@ function columnsOf(
   { places, classes }: BerthSearchInput,
   members: readonly (readonly number[])[],
   people: Int32Array,
-  capacity: number,
 ): readonly Column[] {
-  if (capacity === 0) return [];
   const columns: Column[] = [];
   for (let place = 0; place < places.length; place++) {
     for (const [group, [head = -1]] of members.entries()) {

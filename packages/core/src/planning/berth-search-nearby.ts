@@ -3,6 +3,7 @@ import {
   addColumn,
   chosenColumns,
   dropColumn,
+  hasRoom,
   isBetter,
   isFree,
   layoutOf,
@@ -114,7 +115,7 @@ function makeRoom(layout: Layout, place: number, drop: (column: number) => void)
     if (column >= 0) drop(column);
   }
   for (const tree of [model.first[place] ?? 0, model.second[place] ?? 0]) {
-    if ((layout.load[tree] ?? 0) >= model.capacity) drop(dearestAtTree(layout, tree));
+    if (!hasRoom(layout, tree)) drop(dearestAtTree(layout, tree));
   }
 }
 

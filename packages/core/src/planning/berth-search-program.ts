@@ -24,10 +24,10 @@ export function ruleRows(model: SearchModel): readonly SearchRow[] {
     if (covered[place] === 1 || sizeOf(model.ofPlace, place) < 2) continue;
     rows.push({ columns: listOf(model.ofPlace, place), lower: -Infinity, upper: 1 });
   }
-  if (model.capacity === 1) return rows;
   for (let tree = 0; tree < model.trees; tree++) {
+    const hammocks = model.capacity[tree] ?? 0;
     const columns = columnsOf(model, listOf(model.atTree, tree));
-    if (columns.length > model.capacity) rows.push({ columns, lower: -Infinity, upper: model.capacity });
+    if (hammocks > 1 && columns.length > hammocks) rows.push({ columns, lower: -Infinity, upper: hammocks });
   }
   return rows;
 }
@@ -47,7 +47,10 @@ export function peopleRows(model: SearchModel, target: number | undefined): read
   return [...rows, { columns: all, lower: target, upper: target }];
 }
 
-/** A program over the columns that are kept (all where `kept` is not given); the others count as zero. */
+/**
+ * A program over the columns that are still free (all where nothing is fixed); those taken count in every
+ * row, those left out count nowhere. Rows that can no longer be broken are dropped.
+ */
 export function programOf(
   cost: Float64Array,
   rows: readonly SearchRow[],
@@ -58,30 +61,35 @@ export function programOf(
   );
   const position = new Int32Array(cost.length).fill(-1);
   columns.forEach((column, at) => (position[column] = at));
-  const starts = new Int32Array(rows.length + 1);
+  const starts = [0];
   const indices: number[] = [];
-  const rowLower = new Float64Array(rows.length);
-  const rowUpper = new Float64Array(rows.length);
-  for (const [row, { columns: members, lower, upper }] of rows.entries()) {
+  const lowers: number[] = [];
+  const uppers: number[] = [];
+  for (const { columns: members, lower, upper } of rows) {
     let taken = 0;
+    const start = indices.length;
     for (const column of members) {
       const at = position[column] ?? -1;
       if (at >= 0) indices.push(at);
       else if (fixed?.[column] === TAKEN) taken++;
     }
-    rowLower[row] = lower - taken;
-    rowUpper[row] = upper - taken;
-    starts[row + 1] = indices.length;
+    if (lower - taken <= 0 && indices.length - start <= upper - taken) {
+      indices.length = start;
+      continue;
+    }
+    lowers.push(lower - taken);
+    uppers.push(upper - taken);
+    starts.push(indices.length);
   }
   const program: LinearProgram = {
     sense: "least",
     columns: columns.length,
-    rows: rows.length,
+    rows: lowers.length,
     cost: Float64Array.from(columns, (column) => cost[column] ?? 0),
     upper: new Float64Array(columns.length).fill(1),
-    rowLower,
-    rowUpper,
-    starts,
+    rowLower: Float64Array.from(lowers),
+    rowUpper: Float64Array.from(uppers),
+    starts: Int32Array.from(starts),
     indices: Int32Array.from(indices),
     values: new Float64Array(indices.length).fill(1),
   };

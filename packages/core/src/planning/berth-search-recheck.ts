@@ -25,7 +25,7 @@ export function recheckLayout(
     count(people, group);
     cost += model.columnCost[column] ?? 0;
   }
-  const tooMany = [...load.values()].some((hammocks) => hammocks > model.capacity);
+  const tooMany = [...load].some(([tree, hammocks]) => hammocks > (model.capacity[tree] ?? 0));
   const overdrawn = [...people].some(([group, taken]) => taken > (model.people[group] ?? 0));
   return tooMany || overdrawn || hasConflict(model, used) ? undefined : { placed: used.size, cost };
 }

@@ -13,6 +13,8 @@ export interface StageInput {
   readonly value: (columns: Int32Array) => number | undefined;
   /** A layout made from the shares of a relaxation that is not whole; it may miss the target. */
   readonly rounded: (shares: Float64Array) => Int32Array;
+  /** Finds the best layout left once columns are fixed, by other means than the solver; see there. */
+  readonly settled?: (fixed: Int8Array) => Int32Array | "none" | undefined;
   readonly solver: LinearSolver;
 }
 
@@ -49,7 +51,11 @@ export function leastTotal(input: StageInput): Stage {
   const shares = relaxed.value.x;
   const incumbent = betterOf(input, input.incumbent, wholeColumns(shares) ?? input.rounded(shares));
   if (incumbent.value <= lowerBound) return { incumbent, lowerBound, method: "linear relaxation" };
-  return branch(input, incumbent, lowerBound, fixedBy(dual, incumbent.value));
+  const fixed = fixedBy(dual, incumbent.value);
+  const settled = input.settled?.(fixed);
+  if (settled === undefined) return branch(input, incumbent, lowerBound, fixed);
+  const best = settled === "none" ? incumbent : betterOf(input, incumbent, settled);
+  return { incumbent: best, lowerBound: best.value, method: "linear relaxation" };
 }
 
 function branch(input: StageInput, incumbent: Incumbent, known: number, fixed?: Int8Array): Stage {

@@ -17,7 +17,7 @@ export function simpleBounds(model: SearchModel): SearchBounds {
   const sums = [0];
   for (const cost of least) sums.push((sums.at(-1) ?? 0) + cost);
   return {
-    most: Math.min(model.asked, cliquesNeeded(model), berthsByTrees(model)),
+    most: Math.min(model.asked, berthsByTrees(model), cliquesNeeded(model)),
     leastCost: (placed) => sums[placed] ?? 0,
   };
 }
@@ -26,19 +26,30 @@ export function simpleBounds(model: SearchModel): SearchBounds {
 function cliquesNeeded(model: SearchModel): number {
   const graph = exclusions(model);
   const taken = new Uint8Array(model.places);
+  const within = new Int32Array(model.places);
   let groups = 0;
   for (let place = 0; place < model.places; place++) {
     if (taken[place] === 1 || sizeOf(model.ofPlace, place) === 0) continue;
     groups++;
     taken[place] = 1;
-    const group = [place];
+    // within: with how many members of this group a place excludes itself.
+    const touched = [place];
+    within[place] = 0;
+    let size = 0;
+    const join = (member: number): void => {
+      size++;
+      for (const other of listOf(graph, member)) {
+        within[other] = (within[other] ?? 0) + 1;
+        touched.push(other);
+      }
+    };
+    join(place);
     for (const other of listOf(graph, place)) {
-      if (taken[other] === 1 || sizeOf(model.ofPlace, other) === 0) continue;
-      const excludes = new Set(listOf(graph, other));
-      if (!group.every((member) => excludes.has(member))) continue;
+      if (taken[other] === 1 || within[other] !== size || sizeOf(model.ofPlace, other) === 0) continue;
       taken[other] = 1;
-      group.push(other);
+      join(other);
     }
+    for (const other of touched) within[other] = 0;
   }
   return groups;
 }

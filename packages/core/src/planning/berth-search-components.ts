@@ -21,15 +21,18 @@ export interface SearchComponents {
  * Two places are linked where they conflict, and where they share a tree that has more places than it
  * may carry hammocks: without those links a part would overload the tree of another.
  *
+ * Holds    nothing is returned where a part has more places than `largest`
  * Source   layout-search
  */
-export function searchComponents(model: SearchModel): SearchComponents {
+export function searchComponents(model: SearchModel, largest: number): SearchComponents | undefined {
   const links = linksOf(model);
   const seen = new Uint8Array(model.places);
   const members: Int32Array[] = [];
   for (let place = 0; place < model.places; place++) {
     if (seen[place] === 1 || sizeOf(model.ofPlace, place) === 0) continue;
-    members.push(reached(links, place, seen));
+    const component = reached(links, place, seen);
+    if (component.length > largest) return undefined;
+    members.push(component);
   }
   members.sort((a, b) => b.length - a.length || (a[0] ?? 0) - (b[0] ?? 0));
   return { members, links };

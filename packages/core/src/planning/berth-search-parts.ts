@@ -27,8 +27,9 @@ export function searchParts(model: SearchModel, statesAPlace: number): PartsOpti
   const cost = cheapestAtPlaces(model);
   const budget = { left: statesAPlace * model.places };
   const frontiers: Frontier[] = [];
-  const { members, links } = searchComponents(model);
-  if ((members[0]?.length ?? 0) > LARGEST_PART) return undefined;
+  const components = searchComponents(model, LARGEST_PART);
+  if (components === undefined) return undefined;
+  const { members, links } = components;
   for (const places of members) {
     const frontier = exactFrontier(model, orderedComponent(places, links), cost, model.asked, budget);
     if (frontier === undefined) return undefined;

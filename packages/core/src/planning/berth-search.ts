@@ -40,23 +40,18 @@ export function searchBerths(input: BerthSearchInput, tools: BerthSearchTools = 
     return tell({ columns: new Int32Array(0), bound: 0, lowerBound: 0, method: "nothing to place" });
   }
   const columns = takeInOrder(model, columnsByCost(model));
-  const bounds = simpleBounds(model);
-  tell({ columns, bound: bounds.most, lowerBound: bounds.leastCost(columns.length), method: "local search" });
-  return tell(searched(model, columns, bounds, tools.solver));
+  tell({ columns, bound: Math.min(model.asked, model.places), lowerBound: 0, method: "local search" });
+  return tell(searched(model, columns, tools.solver));
 }
 
-function searched(
-  model: SearchModel,
-  start: Int32Array,
-  simple: SearchBounds,
-  solver: LinearSolver | undefined,
-): SearchState {
+function searched(model: SearchModel, start: Int32Array, solver: LinearSolver | undefined): SearchState {
   const parts = searchParts(model, solver === undefined ? STATES_ALONE : STATES_BESIDE_SOLVER);
   const dealt = parts && dealPlaces(model, parts.places);
   if (parts !== undefined && dealt !== undefined) {
     return { columns: dealt, bound: parts.placed, lowerBound: parts.cost, method: "component search" };
   }
-  const bounds = parts === undefined ? simple : { most: parts.placed, leastCost: parts.leastCost };
+  const bounds =
+    parts === undefined ? simpleBounds(model) : { most: parts.placed, leastCost: parts.leastCost };
   return solver === undefined ? nearby(model, start, bounds) : searchBySolver(model, start, bounds, solver);
 }
 

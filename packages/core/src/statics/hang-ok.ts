@@ -26,10 +26,9 @@ export function okRanges(rig: HangRig, site: HangSite, input: LimitInput, trial:
   const start = startOf(trial.straps);
   const ranges: Partial<Record<SetQuantity, OkRange>> = {};
   for (const quantity of SET_QUANTITIES) {
-    const brokenAt = (offM: number) =>
-      brokenBy(rig, site, input, moved(trial.setting, quantity, offM), start);
-    const low = edge(brokenAt, -1);
-    const high = edge(brokenAt, 1);
+    const worstAt = (offM: number) => worstOf(rig, site, input, moved(trial.setting, quantity, offM), start);
+    const low = edge(worstAt, -1);
+    const high = edge(worstAt, 1);
     if (low === undefined || high === undefined) continue;
     const plannedM = plannedOf(trial, quantity);
     ranges[quantity] = {
@@ -74,47 +73,70 @@ interface Edge {
   readonly binds: Limit;
 }
 
-function edge(brokenAt: (offM: number) => readonly Overstep[], side: 1 | -1): Edge | undefined {
-  let [kept, step] = [0, FIRST_STEP_M];
-  let broken = brokenAt(side * step);
+/**
+ * Outwards in growing steps until a limit is met, then the bracket closed by false position: the far value
+ * halved where the same end moves twice, and no step into the outer twentieths, so that it always shrinks.
+ */
+function edge(worstAt: (offM: number) => Overstep, side: 1 | -1): Edge | undefined {
+  let [kept, keptBy] = [0, worstAt(0).over];
+  let step = FIRST_STEP_M;
   let over = step;
-  while (broken.length === 0) {
-    kept = over;
+  let worst = worstAt(side * over);
+  while (!isOver(worst)) {
+    [kept, keptBy] = [over, worst.over];
     step *= STEP_GROWTH;
     over += step;
     if (over > FURTHEST_M) return undefined;
-    broken = brokenAt(side * over);
+    worst = worstAt(side * over);
   }
+  let overBy = worst.over;
+  let lastKept: boolean | undefined;
   while (over - kept > CLOSE_M) {
-    const middle = (kept + over) / 2;
-    const there = brokenAt(side * middle);
-    if (there.length === 0) kept = middle;
-    else [over, broken] = [middle, there];
+    const share = Math.max(0.05, Math.min(0.95, keptBy / (keptBy - overBy)));
+    const at = kept + (over - kept) * (Number.isFinite(share) ? share : 0.5);
+    const there = worstAt(side * at);
+    const isKept = !isOver(there);
+    if (isKept) {
+      [kept, keptBy] = [at, there.over];
+      if (lastKept === true) overBy /= 2;
+    } else {
+      [over, overBy, worst] = [at, there.over, there];
+      if (lastKept === false) keptBy /= 2;
+    }
+    lastKept = isKept;
   }
-  const binds = broken[0]?.limit;
-  return binds === undefined ? undefined : { offM: side * kept, binds };
+  return { offM: side * kept, binds: worst.limit };
 }
 
-function brokenBy(
+/** The limit nearest to being overstepped, or overstepped most. */
+function worstOf(
   rig: HangRig,
   site: HangSite,
   input: LimitInput,
   setting: HangSetting,
   start: HangStart,
-): readonly Overstep[] {
+): Overstep {
   if (!(Math.min(setting.headStrapM, setting.footStrapM) > 0)) return TOO_CLOSE;
   const figures = hangFigures(rig, site, setting, start);
   if (!figures.converged) return TOO_CLOSE;
-  return [
-    ...strapOversteps(input, strapFigures(rig, setting, figures)),
-    ...heightOversteps(input, { setting, figures }),
-  ].filter(isOver);
+  const told = strapOversteps(input, strapFigures(rig, setting, figures));
+  const heights = heightOversteps(input, { setting, figures });
+  return heights.reduce(worse, told.reduce(worse));
+}
+
+function worse(a: Overstep, b: Overstep): Overstep {
+  return b.over > a.over ? b : a;
 }
 
 /** A strap of no length, or a hang that finds no rest: there is no room for it. */
-const TOO_CLOSE: readonly Overstep[] = [
-  { limit: "trees-too-close", wish: "steeper", over: Infinity, field: "spanM", got: 0, bound: 0 },
-];
+const TOO_CLOSE: Overstep = {
+  limit: "trees-too-close",
+  wish: "steeper",
+  over: Infinity,
+  field: "spanM",
+  got: 0,
+  bound: 0,
+};
 
 function plannedOf({ setting, straps }: HangTrial, quantity: SetQuantity): number {
   if (quantity === "head.strapLengthM") return straps.headStrapM;

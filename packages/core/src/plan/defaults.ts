@@ -1,4 +1,5 @@
 import type { SourceKey } from "../outcome/source-key.ts";
+import { STEPPED_SPAN_ERROR_RATIO } from "../statics/hang-errors.ts";
 
 /** One line of the table: what is taken where the camp file is silent, in the file's own unit, and why. */
 export interface DefaultEntry {
@@ -41,9 +42,9 @@ export const DEFAULTS = {
     source: "house-convention",
   },
   "ground.pairs[].steps": {
-    value: 0.05,
+    value: STEPPED_SPAN_ERROR_RATIO,
     unit: "x span",
-    why: "How far a span counted in one's own calibrated steps may be off.",
+    why: "How far a span counted in one's own calibrated steps is usually off.",
     source: "common-practice",
   },
   "ground.source": {

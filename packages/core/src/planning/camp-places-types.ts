@@ -15,6 +15,8 @@ export interface CampPlace {
   readonly first: number;
   readonly second: number;
   readonly spanM: number;
+  /** How far the span is usually off, one standard deviation [m]. */
+  readonly spanErrorM: number;
   readonly dbhM: readonly [first: number, second: number];
   readonly dbhAssumed: boolean;
   /** Ground at `second` below the ground at `first` [m]; absent: nobody knows. */

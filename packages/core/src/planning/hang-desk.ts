@@ -16,10 +16,12 @@ export class HangDesk {
   private readonly screens: (((pair: HangPair) => ScreenedHang) | undefined)[] = [];
   private readonly requests: (HangKit | undefined)[] = [];
   private readonly rigs: (HangRig | undefined)[] = [];
+  private readonly places: readonly CampPlace[];
   private readonly pairs: readonly HangPair[];
   private readonly classes: readonly FitClass[];
 
   constructor(places: readonly CampPlace[], classes: readonly FitClass[]) {
+    this.places = places;
     this.pairs = places.map(hangPair);
     this.classes = classes;
   }
@@ -48,7 +50,12 @@ export class HangDesk {
     const known = this.full.get(key);
     if (known !== undefined) return known;
     const { kit, request } = this.fit(classIndex);
-    const found = hang({ ...request, ...this.pair(place) });
+    const spanErrorM = this.places[place]?.spanErrorM;
+    const found = hang({
+      ...request,
+      ...this.pair(place),
+      ...(spanErrorM === undefined ? {} : { spanErrorM }),
+    });
     const outcome = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
     this.full.set(key, outcome);
     return outcome;

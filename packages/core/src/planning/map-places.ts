@@ -1,6 +1,7 @@
 import type { Ground } from "../plan/camp.ts";
 import { DEFAULTS } from "../plan/defaults.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
+import { STEPPED_SPAN_ERROR_RATIO } from "../statics/hang-errors.ts";
 import { berthPlaces } from "../site/berth-places.ts";
 import type { Place, PlaceBlock, Places } from "../site/places-types.ts";
 import type { Tree } from "../site/tree.ts";
@@ -43,6 +44,7 @@ function placeOf(place: Place, trees: readonly Tree[], ground: Ground): CampPlac
       first: place.first,
       second: place.second,
       spanM: place.spanM,
+      spanErrorM: spanErrorOf(place.spanM, ground),
       dbhM: [a.dbhM, b.dbhM],
       dbhAssumed: false,
       ...(fallM === undefined ? {} : { fallM }),
@@ -53,6 +55,12 @@ function placeOf(place: Place, trees: readonly Tree[], ground: Ground): CampPlac
       footprint: place.footprint,
     },
   ];
+}
+
+/** Of two positions; never more than by stepping the span out, as whoever ties there can. */
+function spanErrorOf(spanM: number, { source, positionErrorM }: Ground): number {
+  const stepped = STEPPED_SPAN_ERROR_RATIO * spanM;
+  return source === "taped" ? Math.min(Math.SQRT2 * positionErrorM, stepped) : stepped;
 }
 
 /** Ground at `b` below the ground at `a`: by their own elevations, else by the slope of the site [m]. */

@@ -232,6 +232,23 @@ describe("planCamp by stated pairs", () => {
     expect(troubles(onlyBerth(plan).findings)).toEqual(["tree.trunk-unknown"]);
   });
 
+  it("lets a span counted in steps stand where its error stays inside the rules, else asks to look again", () => {
+    const stepped = (spanM: number) =>
+      onlyBerth(
+        planned(
+          camp()
+            .pairs(pair("p", ["A", "B"], { spanM, stepped: true }))
+            .sleepers(1)
+            .build(),
+        ),
+      );
+    expect(stepped(4.2).verdict).toBe("clear");
+    const [finding] = stepped(4.9).findings.filter(({ rule }) => rule === "span.stepped");
+    expect(finding).toMatchObject({ verdict: "look-again", unit: "m" });
+    expect(finding?.demand).toBeCloseTo(0.04 * 4.9, 12);
+    expect(finding?.limit).toBeCloseTo(0.1, 12);
+  });
+
   it("takes the fall as stated and knows the foot strap's ground by it", () => {
     const berth = onlyBerth(
       planned(

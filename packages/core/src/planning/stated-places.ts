@@ -1,6 +1,7 @@
 import type { Ground, StatedPair } from "../plan/camp.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
+import { STEPPED_SPAN_ERROR_RATIO, USUAL_ERRORS } from "../statics/hang-errors.ts";
 import type { Tree } from "../site/tree.ts";
 import { isUsableTree } from "../site/usable-tree.ts";
 import type { CampPlace } from "./camp-places-types.ts";
@@ -53,6 +54,7 @@ export function statedPlace(
     first,
     second,
     spanM: pair.spanM,
+    spanErrorM: pair.stepped ? STEPPED_SPAN_ERROR_RATIO * pair.spanM : USUAL_ERRORS.spanM,
     dbhM: [trees[0]?.dbhM ?? stated[0], trees[1]?.dbhM ?? stated[1]],
     dbhAssumed: pair.dbhAssumed && trees.includes(undefined),
     ...(fallM === undefined ? {} : { fallM: isTurned ? -fallM : fallM }),

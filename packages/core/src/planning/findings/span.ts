@@ -1,5 +1,4 @@
 import { byRule, kept, type Finding } from "../../outcome/finding.ts";
-import { DEFAULTS } from "../../plan/defaults.ts";
 import { berthSubject, type BerthCase } from "./berth-case.ts";
 
 /** The span against the house rules, and how sure it is against how far it may be off. */
@@ -16,24 +15,20 @@ export function spanFindings(berth: BerthCase): Finding[] {
 
 /**
  * A span between positions that were stepped or came from GPS must be stepped out before use, whatever the figures.
- * A span counted in steps at the very pair may be off by its own error as long as the hang allows that.
+ * A span counted in steps at the very pair may be off by its usual error and still lie in the house's range.
  */
-function unsure({ id, place, camp, hang }: BerthCase): Finding[] {
-  if (!place.stepItOut && !place.stepped) return [];
-  const positionErrorM = camp.ground?.positionErrorM ?? 0;
-  const offM = place.stepItOut
-    ? Math.SQRT2 * positionErrorM
-    : DEFAULTS["ground.pairs[].steps"].value * place.spanM;
-  const ok = hang.ok.spanM;
-  const roomM = ok === undefined ? 0 : Math.max(0, Math.min(ok.high - place.spanM, place.spanM - ok.low));
+function unsure({ id, place, camp }: BerthCase): Finding[] {
+  const { spanM, spanErrorM, stepItOut, stepped } = place;
+  if (!stepItOut && !stepped) return [];
+  const { spanMinM, spanMaxM } = camp.rules;
   const finding = {
     rule: "span.stepped",
     source: "common-practice",
     subject: berthSubject(id),
     sense: "at-most",
-    demand: offM,
-    limit: roomM,
+    demand: stepItOut ? Math.SQRT2 * (camp.ground?.positionErrorM ?? 0) : spanErrorM,
+    limit: Math.max(0, Math.min(spanMaxM.value - spanM, spanM - spanMinM.value)),
     unit: "m",
   } as const;
-  return [place.stepItOut ? byRule(finding, "look-again") : kept(finding, "look-again")];
+  return [stepItOut ? byRule(finding, "look-again") : kept(finding, "look-again")];
 }

@@ -54,6 +54,17 @@ async function writePapers(
   const put = putPapers(folder, papersOf(plan, camp), { force: force === true, cwd: io.cwd });
   if (!put.ok) return tellRefusals(folder, put.refusals, io);
   const tell = json === true ? io.err : io.out;
-  tell(`\nFiles in ${folder}: ${put.value.join(", ")}\n`);
+  tell(`\nFiles in ${folder}: ${filesTold(put.value)}\n`);
   return undefined;
+}
+
+/** "plan.json, map.svg, cards.html, 14 in berths/, 28 in cards/". */
+function filesTold(names: readonly string[]): string {
+  const top = names.filter((name) => !name.includes("/"));
+  const folders = new Map<string, number>();
+  for (const name of names.filter((other) => other.includes("/"))) {
+    const folder = name.slice(0, name.indexOf("/") + 1);
+    folders.set(folder, (folders.get(folder) ?? 0) + 1);
+  }
+  return [...top, ...[...folders].map(([folder, count]) => `${count} in ${folder}`)].join(", ");
 }

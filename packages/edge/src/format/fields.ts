@@ -41,7 +41,7 @@ export function list<T extends z.core.$ZodType>(item: T, what: string, least = 0
 
 /** A day of the calendar, "2027-05-14". */
 export function day() {
-  const need = "a day such as 2027-05-14";
+  const need = "a day of the calendar, such as 2027-05-14";
   return z
     .string({ error: need })
     .check(z.regex(/^\d{4}-\d{2}-\d{2}$/, need), z.refine(isCivilDay, need), z.describe(need));

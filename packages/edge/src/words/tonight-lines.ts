@@ -11,7 +11,7 @@ import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
 export function tonightLines(plan: Plan, camp: Camp): readonly SummaryLine[] {
   const names = namesOf(camp);
   return [
-    ...verdictLines(plan, ""),
+    ...verdictLines(plan, plan.berths.length === 0 ? "No berth between these two trees." : ""),
     { kind: "blank", text: "" },
     ...[LOOK_FIRST, ...answerLines(plan, camp)].map((text): SummaryLine => ({ kind: "item", text })),
     ...section("Look again", lookLines(plan, names)),

@@ -1,12 +1,11 @@
-import { hexagonFootprint, worstVerdict, type Camp } from "@nightspan/core";
-import { name, quantity, word } from "../scene/names.ts";
+import { hexagonFootprint, type Camp } from "@nightspan/core";
+import { name, word } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
-import { group, hitCircle, polygon, text } from "../scene/shapes.ts";
-import type { TextItem } from "../scene/text-item.ts";
-import { PLATE_PAINT, plateOutline } from "../figure/plate-shape.ts";
-import { berthLeaf, berthSpan, numberPlate, plateWidth, tarpHexagon } from "./berth-symbols.ts";
+import { group } from "../scene/shapes.ts";
+import { berthPlates, bodyBoxes, mergedPlates } from "./berth-plates.ts";
+import { berthLeaf, berthSpan, tarpHexagon } from "./berth-symbols.ts";
 import type { GroundPlan, MapBerth } from "./ground-plan.ts";
-import { boxAround, type Box } from "./label-placement.ts";
+import type { Box } from "./label-placement.ts";
 import { detailOf, toPx, type MapView } from "./map-view.ts";
 
 export interface PlacedBerth {
@@ -17,14 +16,17 @@ export interface PlacedBerth {
 }
 
 export interface BerthMarks {
-  /** Hexagons: under the trees. */
-  readonly below: readonly Item[];
-  /** Leaves or spans, then plates: over the trees. */
-  readonly above: readonly Item[];
+  /** Hexagons for tarp and lines. */
+  readonly tarps: readonly Item[];
+  /** Leaves or spans: under the trees. */
+  readonly bodies: readonly Item[];
+  /** Numbers: over everything. */
+  readonly plates: readonly Item[];
+  /** Room that labels keep off. */
   readonly boxes: readonly Box[];
+  /** Edges that labels keep off where they can. */
+  readonly edges: readonly (readonly XY[])[];
 }
-
-const PLATE = 22;
 
 export function placedBerths(ground: GroundPlan, view: MapView): PlacedBerth[] {
   return ground.berths.map((berth) => {
@@ -41,90 +43,42 @@ export function berthMarks(
   selected: string | undefined,
 ): BerthMarks {
   const detail = detailOf(view);
-  if (detail === "plate") return mergedPlates(placed);
-  const below = placed.map(({ berth }) => {
-    const corners = hexagonFootprint(berth.head.at, berth.foot.at, camp.rules.footprintHalfWidthM.value);
-    const px = corners.map(([x, y]) => toPx(view, [x, y]));
-    return tarpHexagon(px, view.pxPerM, berth.id === selected ? "panel" : "none");
+  if (detail === "plate") {
+    const { items, boxes } = mergedPlates(placed);
+    return { tarps: [], bodies: [], plates: items, boxes, edges: [] };
+  }
+  const hexagons = detail === "leaf" ? placed.map(({ berth }) => hexagon(berth, camp, view)) : [];
+  const tarps = hexagons.map((corners, index) => {
+    const chosen = placed[index]?.berth.id === selected;
+    return tarpHexagon(corners, view.pxPerM, chosen ? "panel" : "none");
   });
-  const above = placed.map(({ berth, head, foot, middle }) => {
-    const ends = { head, foot, cloth: berth.cloth };
-    const body = detail === "leaf" ? berthLeaf(ends, view.pxPerM) : berthSpan(ends);
-    const title = word("map.berth", {
+  const bodies = placed.map((one) => body(one, view, one.berth.id === selected));
+  const plates = berthPlates(placed, view, detail);
+  return {
+    tarps,
+    bodies,
+    plates: plates.items,
+    boxes: [...placed.flatMap(bodyBoxes), ...plates.boxes],
+    edges: hexagons,
+  };
+}
+
+function hexagon({ head, foot }: MapBerth, camp: Camp, view: MapView): XY[] {
+  const corners = hexagonFootprint(head.at, foot.at, camp.rules.footprintHalfWidthM.value);
+  return corners.map(([x, y]) => toPx(view, [x, y]));
+}
+
+function body({ berth, head, foot }: PlacedBerth, view: MapView, selected: boolean): Item {
+  const ends = { head, foot, cloth: berth.cloth };
+  return group([detailOf(view) === "leaf" ? berthLeaf(ends, view.pxPerM) : berthSpan(ends)], {
+    class: `ns-berth ns-berth-${berth.verdict}${selected ? " ns-selected" : ""}`,
+    ref: `berth/${berth.id}`,
+    title: word("map.berth", {
       berth: name(berth.id),
       sleeper: name(berth.sleeper),
       head: name(berth.head.tag),
       foot: name(berth.foot.tag),
       verdict: word(`verdict.${berth.verdict}.capital`),
-    });
-    const chosen = berth.id === selected ? " ns-selected" : "";
-    return group(
-      [body, numberPlate(berth.id, middle, berth.verdict, PLATE), hitCircle(middle, 22, `berth/${berth.id}`)],
-      {
-        class: `ns-berth ns-berth-${berth.verdict}${chosen}`,
-        ref: `berth/${berth.id}`,
-        title,
-      },
-    );
+    }),
   });
-  return { below: detail === "leaf" ? below : [], above, boxes: placed.flatMap((one) => berthBoxes(one)) };
-}
-
-function berthBoxes({ berth, head, foot, middle }: PlacedBerth): Box[] {
-  const beads = [0.25, 0.38, 0.62, 0.75].map((share): Box => {
-    const at: XY = [head[0] + (foot[0] - head[0]) * share, head[1] + (foot[1] - head[1]) * share];
-    return boxAround(at, 8);
-  });
-  return [...beads, boxAround(middle, plateWidth(berth.id, PLATE) / 2 + 9, PLATE / 2 + 3)];
-}
-
-/** Plates alone; those that would touch are one plate, "7 to 12". */
-function mergedPlates(placed: readonly PlacedBerth[]): BerthMarks {
-  const clusters: { at: XY; members: PlacedBerth[] }[] = [];
-  for (const one of placed) {
-    const near = clusters.find(
-      ({ at }) => Math.abs(at[0] - one.middle[0]) < 64 && Math.abs(at[1] - one.middle[1]) < 26,
-    );
-    if (near === undefined) clusters.push({ at: one.middle, members: [one] });
-    else near.members.push(one);
-  }
-  const above = clusters.map(({ at, members }) => clusterPlate(at, members));
-  return { below: [], above, boxes: clusters.map(({ at }) => boxAround(at, 34, 14)) };
-}
-
-function clusterPlate(at: XY, members: readonly PlacedBerth[]): Item {
-  const [first] = members;
-  if (first !== undefined && members.length === 1) {
-    const { id, verdict } = first.berth;
-    return group([numberPlate(id, at, verdict, PLATE), hitCircle(at, 22, `berth/${id}`)], {
-      class: "ns-berth",
-      ref: `berth/${id}`,
-    });
-  }
-  const verdict = worstVerdict(members.map(({ berth }) => berth.verdict));
-  const { fill, stroke, ink } = PLATE_PAINT[verdict];
-  return group(
-    [
-      polygon(plateOutline(verdict, at, 62, PLATE), { fill, stroke, width: 1.75, join: "miter" }),
-      text(clusterLabel(members), [at[0], at[1] + 5.5], {
-        size: 15,
-        weight: 700,
-        anchor: "middle",
-        fill: ink,
-        maxWidth: 62,
-      }),
-    ],
-    {
-      class: `ns-plate ns-plates ns-${verdict}`,
-      ref: `berths/${members.map(({ berth }) => berth.id).join("+")}`,
-    },
-  );
-}
-
-function clusterLabel(members: readonly PlacedBerth[]): TextItem {
-  const numbers = members.map(({ berth }) => Number(berth.id)).sort((a, b) => a - b);
-  const [first = 0, last = 0] = [numbers[0], numbers.at(-1)];
-  const unbroken = last - first === members.length - 1;
-  if (unbroken) return word("map.plates", { first: name(String(first)), last: name(String(last)) });
-  return word("map.berths", { count: quantity("count", members.length, 0) });
 }

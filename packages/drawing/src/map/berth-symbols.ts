@@ -6,7 +6,7 @@ import { group, line, path, polygon, text } from "../scene/shapes.ts";
 import { PLATE_PAINT, plateOutline } from "../figure/plate-shape.ts";
 
 /** Half width of the cloth seen from above [m]. */
-const HALF_CLOTH_M = 0.43;
+export const HALF_CLOTH_M = 0.43;
 
 export interface BerthEnds {
   readonly head: XY;

@@ -20,38 +20,44 @@ export interface FurnitureWish {
 }
 
 const PAD = 14;
-const HEIGHT = 58;
 
 /** Scale in metres and steps, north, wind: in a box at the lower left. A sketch has no scale to show. */
 export function furniture(camp: Camp, view: MapView, wish: FurnitureWish, words: Words): Furniture {
+  const narrow = view.widthPx < 500;
+  const height = narrow && !wish.sketch ? 76 : 58;
+  const [left, top] = [12, view.heightPx - 12 - height];
   const parts: Item[] = [];
-  const [left, top] = [12, view.heightPx - 12 - HEIGHT];
   let x = left + PAD;
-  if (wish.sketch) {
-    const label = word("map.sketch");
-    parts.push(text(label, [x, top + 35], { size: TYPE.note, weight: 600 }));
-    x += words.measure(words.labels(label), TYPE.note, 600) + PAD;
-  } else {
-    const drawn = scaleBar([x, top], view, stepper(camp, wish), words);
+  const put = (drawn: Part): void => {
     parts.push(...drawn.items);
     x += drawn.width + PAD;
-  }
-  if (wish.northKnown) {
-    parts.push(...northArrow([x + 10, top]));
-    x += 34 + PAD;
-  }
+  };
+  put(
+    wish.sketch
+      ? sketchWords([x, top + 35], words)
+      : scaleBar([x, top], height, view, stepper(camp, wish), words),
+  );
+  if (wish.northKnown) put(northArrow([x + 10, top], height));
   const from = camp.night?.windFromRad;
-  if (from !== undefined && wish.northKnown) {
-    parts.push(windArrow([x + 16, top + HEIGHT / 2], from));
-    const label = word("map.wind");
-    parts.push(text(label, [x + 38, top + 35], { size: TYPE.note, weight: 600 }));
-    x += 38 + words.measure(words.labels(label), TYPE.note, 600) + PAD;
-  }
+  if (from !== undefined && wish.northKnown) put(wind([x, top + height / 2], from, narrow, words));
   const frame = { fill: "panel", stroke: "ink", width: 1.5, join: "miter" } as const;
   const width = x - left;
   return {
-    items: [group([box([left, top], width, HEIGHT, frame), ...parts], { class: "ns-furniture" })],
+    items: [group([box([left, top], width, height, frame), ...parts], { class: "ns-furniture" })],
     box: { left: left - 4, top: top - 4, right: left + width + 4, bottom: view.heightPx },
+  };
+}
+
+interface Part {
+  readonly items: readonly Item[];
+  readonly width: number;
+}
+
+function sketchWords(at: XY, words: Words): Part {
+  const label = word("map.sketch");
+  return {
+    items: [text(label, at, { size: TYPE.note, weight: 600 })],
+    width: words.measure(words.labels(label), TYPE.note, 600),
   };
 }
 
@@ -67,32 +73,33 @@ function stepper(camp: Camp, { stepM }: FurnitureWish): Stepper | undefined {
   return who === undefined ? undefined : { stepM: who.stepM, who };
 }
 
-function scaleBar(
-  [x, top]: XY,
-  view: MapView,
-  by: Stepper | undefined,
-  words: Words,
-): { items: Item[]; width: number } {
+/** Metres over the bar; steps beside them, or beneath them on a narrow map. */
+function scaleBar([x, top]: XY, height: number, view: MapView, by: Stepper | undefined, words: Words): Part {
   const metres = [1, 2, 5, 10, 20, 50, 100, 200].findLast((length) => length * view.pxPerM <= 190) ?? 1;
   const length = metres * view.pxPerM;
-  const label = scaleLabel(metres, by);
-  const width = Math.max(length, words.measure(words.labels(label), TYPE.note, 600));
-  const base = top + HEIGHT - 14;
+  const lines = scaleLines(metres, by, height > 60);
+  const widths = lines.map((item) => words.measure(words.labels(item), TYPE.note, 600));
+  const width = Math.min(Math.max(length, ...widths), view.widthPx - 150);
+  const base = top + height - 14;
   const ink = { stroke: "ink", width: 1.75, cap: "butt" } as const;
   const parts = metres === 1 || metres % 10 === 0 ? 2 : metres;
   const ticks = Array.from({ length: parts + 1 }, (_, index) => {
     const at = x + (length * index) / parts;
+    const tall = index % parts === 0 ? 10 : 5;
     return line(
       [
         [at, base],
-        [at, base - (index % parts === 0 ? 10 : 5)],
+        [at, base - tall],
       ],
       ink,
     );
   });
+  const said = lines.map((item, index) =>
+    text(item, [x, top + 24 + index * 19], { size: TYPE.note, weight: 600, maxWidth: width }),
+  );
   return {
     items: [
-      text(label, [x, top + 24], { size: TYPE.note, weight: 600 }),
+      ...said,
       line(
         [
           [x, base],
@@ -106,20 +113,20 @@ function scaleBar(
   };
 }
 
-function scaleLabel(metres: number, by: Stepper | undefined): TextItem {
+function scaleLines(metres: number, by: Stepper | undefined, twoLines: boolean): TextItem[] {
   const length = quantity("length", metres, 0);
-  if (by === undefined) return length;
+  if (by === undefined) return [length];
   const steps = quantity("steps", metres / by.stepM, 1);
   const told =
     by.who === undefined
       ? word("map.steps", { steps })
       : word("map.steps-of", { steps, name: name(by.who.name) });
-  return word("list.two", { first: length, rest: told });
+  return twoLines ? [length, told] : [word("list.two", { first: length, rest: told })];
 }
 
-function northArrow([x, top]: XY): Item[] {
-  const [tip, foot] = [top + 9, top + HEIGHT - 9];
-  return [
+function northArrow([x, top]: XY, height: number): Part {
+  const [tip, foot] = [top + height / 2 - 20, top + height / 2 + 20];
+  const items = [
     line(
       [
         [x, foot],
@@ -135,14 +142,15 @@ function northArrow([x, top]: XY): Item[] {
       ],
       { fill: "ink" },
     ),
-    text(word("map.north"), [x + 13, top + 35], { size: TYPE.note, weight: 700 }),
+    text(word("map.north"), [x + 13, top + height / 2 + 6], { size: TYPE.note, weight: 700 }),
   ];
+  return { items, width: 34 };
 }
 
-/** An arrow with feathers at the end the wind comes from. */
-function windArrow(at: XY, fromRad: number): Item {
+/** An arrow with feathers at the end the wind comes from; without its word on a narrow map. */
+function wind([x, y]: XY, fromRad: number, narrow: boolean, words: Words): Part {
   const ink = { stroke: "ink", width: 2 } as const;
-  return group(
+  const arrow = group(
     [
       line(
         [
@@ -174,6 +182,12 @@ function windArrow(at: XY, fromRad: number): Item {
         ink,
       ),
     ],
-    { class: "ns-wind", move: at, turnRad: fromRad },
+    { class: "ns-wind", move: [x + 18, y], turnRad: fromRad, title: word("map.wind") },
   );
+  if (narrow) return { items: [arrow], width: 36 };
+  const label = word("map.wind");
+  return {
+    items: [arrow, text(label, [x + 42, y + 6], { size: TYPE.note, weight: 600 })],
+    width: 42 + words.measure(words.labels(label), TYPE.note, 600),
+  };
 }

@@ -7,8 +7,7 @@ import type { GroundPlan, MapTree } from "./ground-plan.ts";
 import { keepOutCircle } from "./hazard-symbols.ts";
 import type { LabelPlace } from "./label-placement.ts";
 import type { LabelWish } from "./map-labels.ts";
-import { toPx, type MapView } from "./map-view.ts";
-import { shapePoints } from "./obstacle-symbols.ts";
+import { detailOf, toPx, type MapView } from "./map-view.ts";
 
 /** The circle a dead or doubtful tree may fall in. */
 export function dropCircles(ground: GroundPlan, camp: Camp, view: MapView): Item[] {
@@ -31,50 +30,63 @@ function dropHeights({ state }: MapTree, { rules }: Camp): number {
   return 0;
 }
 
-/** What hazards and obstacles are called, under their cause. */
+/** A hazard's circle on the paper: its rim is kept clear of labels where it can be. */
+export function hazardRims(
+  ground: GroundPlan,
+  camp: Camp,
+  view: MapView,
+): { readonly at: XY; readonly r: number }[] {
+  const trees = ground.trees.flatMap((tree) => {
+    const r = dropHeights(tree, camp) * estimatedHeightM(tree) * view.pxPerM;
+    return r === 0 ? [] : [{ at: toPx(view, tree.at), r }];
+  });
+  const obstacles = (camp.ground?.obstacles ?? []).flatMap(({ kind, shape, setbackM }) =>
+    (kind === "fire" || kind === "overhead") && shape.type === "point"
+      ? [{ at: toPx(view, shape.at), r: setbackM * view.pxPerM }]
+      : [],
+  );
+  return [...trees, ...obstacles];
+}
+
+/** What hazards are called, under their cause; in a crowd the dead tree's name is short and the others are signs. */
 export function hazardLabels(ground: GroundPlan, camp: Camp, view: MapView): LabelWish[] {
+  const roomy = detailOf(view) === "leaf";
   const dead = ground.trees
     .filter(({ state }) => state === "dead")
-    .map((tree) =>
-      label(word("map.dead", { tag: name(tree.tag) }), toPx(view, tree.at), 14, `tree/${tree.id}`, true),
-    );
+    .map((tree) => {
+      const said = word(roomy ? "map.dead" : "map.dead-short", { tag: name(tree.tag) });
+      return {
+        ...label(said, toPx(view, tree.at), 14, `tree/${tree.id}`),
+        fill: "no",
+        needed: true,
+      } as const;
+    });
   const obstacles = (camp.ground?.obstacles ?? []).flatMap((obstacle): LabelWish[] => {
-    const points = shapePoints(obstacle).map((point) => toPx(view, point));
-    const at = points[Math.floor(points.length / 2)];
-    if (at === undefined) return [];
+    if (obstacle.shape.type !== "point") return [];
+    const at = toPx(view, obstacle.shape.at);
     const ref = `obstacle/${obstacle.id}`;
     if (obstacle.kind === "overhead") {
-      return [label(word("map.limb"), at, obstacle.setbackM * view.pxPerM + 3, ref, true)];
+      return [{ ...label(word("map.limb"), at, obstacle.setbackM * view.pxPerM + 3, ref), fill: "no" }];
     }
-    if (obstacle.kind === "fire") {
-      const setback = quantity("length", obstacle.setbackM, Number.isInteger(obstacle.setbackM) ? 0 : 1);
-      return [label(word("map.fire", { setback }), at, 13, ref, false)];
-    }
-    return [];
+    if (obstacle.kind !== "fire") return [];
+    const setback = quantity("length", obstacle.setbackM, Number.isInteger(obstacle.setbackM) ? 0 : 1);
+    return [label(word("map.fire", { setback }), at, 13, ref)];
   });
   return [...dead, ...obstacles];
 }
 
-function label(item: TextItem, [x, y]: XY, away: number, ref: string, warns: boolean): LabelWish {
-  const size = TYPE.note + 1;
-  const below = { at: [x, y + away + size], anchor: "middle" } as const;
-  const above = { at: [x, y - away - 4], anchor: "middle" } as const;
+function label(item: TextItem, [x, y]: XY, away: number, ref: string): LabelWish {
+  const size = TYPE.note;
   const places: LabelPlace[] = [
-    below,
-    above,
-    { at: [x - 10, y + away + size], anchor: "start" },
-    { at: [x + 10, y + away + size], anchor: "end" },
+    { at: [x, y + away + size], anchor: "middle" },
+    { at: [x, y - away - 4], anchor: "middle" },
+    { at: [x, y + away + size * 2.2], anchor: "middle" },
     { at: [x + away + 4, y + 5], anchor: "start" },
     { at: [x - away - 4, y + 5], anchor: "end" },
+    { at: [x - 10, y + away + size], anchor: "start" },
+    { at: [x + 10, y + away + size], anchor: "end" },
+    { at: [x - 10, y - away - 4], anchor: "start" },
+    { at: [x + 10, y - away - 4], anchor: "end" },
   ];
-  return {
-    item,
-    size,
-    weight: 600,
-    fill: warns ? "no" : "ink",
-    places,
-    needed: true,
-    class: "ns-hazard-name",
-    ref,
-  };
+  return { item, size, weight: 600, fill: "ink", places, needed: false, class: "ns-hazard-name", ref };
 }

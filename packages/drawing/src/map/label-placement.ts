@@ -76,3 +76,25 @@ export function placesRound([x, y]: XY, away: number, size: number): LabelPlace[
     { at: [x - near, y - near], anchor: "end" },
   ];
 }
+
+/** Small boxes strung along a line, so that labels keep off it. */
+export function boxesAlong(points: readonly XY[], closed: boolean): Box[] {
+  const ring = closed && points[0] !== undefined ? [...points, points[0]] : points;
+  return ring.slice(1).flatMap((end, index) => {
+    const start = ring[index] ?? end;
+    const steps = Math.max(1, Math.ceil(Math.hypot(end[0] - start[0], end[1] - start[1]) / 14));
+    return Array.from({ length: steps }, (_, step) => {
+      const share = (step + 0.5) / steps;
+      return boxAround([start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share], 4);
+    });
+  });
+}
+
+/** Boxes along a circle. */
+export function boxesRound([x, y]: XY, r: number): Box[] {
+  const count = Math.max(8, Math.ceil((2 * Math.PI * r) / 14));
+  return Array.from({ length: count }, (_, index) => {
+    const angle = (index * 2 * Math.PI) / count;
+    return boxAround([x + r * Math.cos(angle), y + r * Math.sin(angle)], 5);
+  });
+}

@@ -17,26 +17,33 @@ export interface LabelWish {
   readonly ref?: string;
 }
 
+/** What labels keep off: always, and where they can. */
+export interface KeepOff {
+  readonly always: TakenBoxes;
+  readonly ifPossible: TakenBoxes;
+}
+
 /** Places labels one after another, each at the first of its places that is free and on the paper. */
 export function placeLabels(
   wishes: readonly LabelWish[],
-  taken: TakenBoxes,
+  { always, ifPossible }: KeepOff,
   paper: Box,
   words: Words,
 ): Item[] {
   return wishes.flatMap((wish): TextRunItem[] => {
     const width = words.measure(words.labels(wish.item), wish.size, wish.weight);
-    const boxOf = (place: LabelPlace): Box => textBox(place, width, wish.size);
-    const free = wish.places.find((place) => {
-      const box = boxOf(place);
-      return within(box, paper) && taken.isFree(box);
-    });
-    const place = free ?? (wish.needed ? wish.places.find((p) => within(boxOf(p), paper)) : undefined);
-    if (place === undefined) return [];
-    taken.take(boxOf(place));
+    const inside = wish.places
+      .map((place) => ({ place, box: textBox(place, width, wish.size) }))
+      .filter(({ box }) => within(box, paper));
+    const free = inside.filter(({ box }) => always.isFree(box));
+    const chosen =
+      free.find(({ box }) => ifPossible.isFree(box)) ?? free[0] ?? (wish.needed ? inside[0] : undefined);
+    if (chosen === undefined) return [];
+    always.take(chosen.box);
     const { item, size, weight, fill, ref } = wish;
     const marks = { class: wish.class, ...(ref === undefined ? {} : { ref }) };
-    return [text(item, place.at, { size, weight, anchor: place.anchor, fill, halo: "wood", ...marks })];
+    const { at, anchor } = chosen.place;
+    return [text(item, at, { size, weight, anchor, fill, halo: "wood", ...marks })];
   });
 }
 

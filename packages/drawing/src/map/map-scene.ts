@@ -8,13 +8,13 @@ import { berthMarks, placedBerths, type PlacedBerth } from "./berth-marks.ts";
 import { furniture } from "./furniture.ts";
 import { formLines, groundFall, slopeStrokes } from "./ground-lines.ts";
 import { groundPlan, type GroundPlan, type MapTree } from "./ground-plan.ts";
-import { dropCircles, hazardLabels } from "./hazard-marks.ts";
+import { dropCircles, hazardLabels, hazardRims } from "./hazard-marks.ts";
 import { refusedPair } from "./hazard-symbols.ts";
-import { boxAround, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
+import { boxAround, boxesAlong, boxesRound, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
 import { legend, type LegendKey } from "./legend.ts";
-import { placeLabels, type LabelWish } from "./map-labels.ts";
+import { placeLabels, type KeepOff, type LabelWish } from "./map-labels.ts";
 import { detailOf, inView, mapView, toPx, type MapView, type ViewWish } from "./map-view.ts";
-import { obstacleSymbol } from "./obstacle-symbols.ts";
+import { obstacleSymbol, shapePoints } from "./obstacle-symbols.ts";
 import { sign, SIGN_SIZE, type SignKind } from "./signs.ts";
 import { neededSymbol, stemRadius, stems } from "./tree-symbols.ts";
 
@@ -65,12 +65,13 @@ export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene 
     options.words,
   );
   const signs = signMarks(camp, view);
-  const taken = takenBoxes(sheet, [
+  const always = takenBoxes(sheet, [
     ...marks.boxes,
     ...signs.map(({ at }) => boxAround(at, 16, 14)),
     frame.box,
   ]);
-  const fall = slopeMark(sheet, taken);
+  const ifPossible = softBoxes(sheet, marks.edges);
+  const fall = slopeMark(sheet, { always, ifPossible });
   const labels = placeLabels(
     [
       ...hazardLabels(ground, camp, view),
@@ -79,7 +80,7 @@ export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene 
       ...signs.map(({ label }) => label),
       ...nameLabels(sheet),
     ],
-    taken,
+    { always, ifPossible },
     boxAround([view.widthPx / 2, view.heightPx / 2], view.widthPx / 2 - 4, view.heightPx / 2 - 4),
     options.words,
   );
@@ -90,12 +91,13 @@ export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene 
     ...dropCircles(ground, camp, view),
     ...obstacles,
     ...fall.items,
-    ...marks.below,
+    ...marks.tarps,
     ...errorRings(sheet),
+    ...marks.bodies,
     group(stems(sheet.stems), { class: "ns-stems" }),
     ...neededMarks(sheet),
     ...refusedMarks(sheet),
-    ...marks.above,
+    ...marks.plates,
     ...signs.map(({ item }) => item),
     group(labels, { class: "ns-labels" }),
     ...frame.items,
@@ -170,6 +172,23 @@ function takenBoxes({ stems, view }: Sheet, boxes: readonly Box[]): TakenBoxes {
   const taken = new TakenBoxes(40);
   for (const one of boxes) taken.take(one);
   if (detailOf(view) !== "plate") for (const { px, r } of stems) taken.take(boxAround(px, r + 1));
+  return taken;
+}
+
+/** Rims, edges, paths and water: labels cross them only where there is no other room. */
+function softBoxes({ ground, camp, view }: Sheet, edges: readonly (readonly XY[])[]): TakenBoxes {
+  const taken = new TakenBoxes(40);
+  const boxes = [
+    ...edges.flatMap((edge) => boxesAlong(edge, true)),
+    ...hazardRims(ground, camp, view).flatMap(({ at, r }) => boxesRound(at, r)),
+    ...(camp.ground?.obstacles ?? [])
+      .filter(({ shape }) => shape.type !== "point")
+      .flatMap((obstacle) => {
+        const points = shapePoints(obstacle).map((point) => toPx(view, point));
+        return boxesAlong(points, obstacle.shape.type === "polygon");
+      }),
+  ];
+  for (const box of boxes) taken.take(box);
   return taken;
 }
 
@@ -264,12 +283,16 @@ function nameLabels({ berths, view }: Sheet): LabelWish[] {
 }
 
 /** The slope's strokes where there is room, and how steep it is in words. */
-function slopeMark({ camp, view, ground }: Sheet, taken: TakenBoxes): { items: Item[]; labels: LabelWish[] } {
+function slopeMark(
+  { camp, view, ground }: Sheet,
+  { always, ifPossible }: KeepOff,
+): { items: Item[]; labels: LabelWish[] } {
   const fall = ground.sketch ? undefined : groundFall(camp);
   if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
-  const at = corners(view).find((place) => taken.isFree(boxAround(place, 52, 38)));
+  const free = corners(view).filter((place) => always.isFree(boxAround(place, 52, 36)));
+  const at = free.find((place) => ifPossible.isFree(boxAround(place, 30))) ?? free[0];
   if (at === undefined) return { items: [], labels: [] };
-  taken.take(boxAround(at, 28));
+  always.take(boxAround(at, 28));
   const label: LabelWish = {
     item: quantity("slope", fall.riseRatio, 0),
     size: TYPE.note,

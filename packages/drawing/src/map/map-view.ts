@@ -59,6 +59,8 @@ const SPAN_PX_PER_M = 6;
 /** Two trees alone do not fill a wall. */
 const MOST_PX_PER_M = 90;
 const MARGIN_M = 1.8;
+/** Room round a sketched pair for its lines and names [m]. */
+const SKETCH_ROOM_M = 0.8;
 
 function bounds(ground: GroundPlan, camp: Camp): readonly [number, number, number, number] {
   let [west, east, south, north] = [Infinity, -Infinity, Infinity, -Infinity];
@@ -69,6 +71,12 @@ function bounds(ground: GroundPlan, camp: Camp): readonly [number, number, numbe
     north = Math.max(north, y);
   };
   for (const tree of ground.trees) take(tree.at);
+  const room = camp.rules.footprintHalfWidthM.value + (ground.sketch ? SKETCH_ROOM_M : 0);
+  for (const { head, foot } of ground.berths) {
+    const [x, y] = [(head.at[0] + foot.at[0]) / 2, (head.at[1] + foot.at[1]) / 2];
+    take([x - room, y - room]);
+    take([x + room, y + room]);
+  }
   for (const spot of [camp.ground?.meetingPoint, camp.ground?.muster, camp.ground?.fallback]) {
     if (spot?.at !== undefined) take(spot.at);
   }

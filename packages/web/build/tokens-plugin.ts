@@ -1,0 +1,27 @@
+import { join } from "node:path";
+import { runnerImport, type Plugin } from "vite";
+
+const NAME = "virtual:nightspan-tokens.css";
+const ENTRY = join(import.meta.dirname, "../../drawing/src/index.ts");
+
+interface Drawing {
+  readonly tokensCss: () => string;
+}
+
+/** Gives the drawing's colour tokens as a stylesheet, so that screen and drawings share one table. */
+export function tokensPlugin(): Plugin {
+  return {
+    name: "nightspan-tokens",
+    resolveId: (id) => (id === NAME ? `\0${NAME}` : undefined),
+    async load(id) {
+      if (id !== `\0${NAME}`) return undefined;
+      const { module } = await runnerImport<Drawing>(ENTRY, {
+        configFile: false,
+        environments: {
+          inline: { resolve: { conditions: ["camp-source"], noExternal: [/^@nightspan\//] } },
+        },
+      });
+      return module.tokensCss();
+    },
+  };
+}

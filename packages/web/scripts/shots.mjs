@@ -1,0 +1,112 @@
+/**
+ * Pictures of every view, to look at: `node packages/web/scripts/shots.mjs [folder of the built app]`.
+ * They go to out/shots. Each view is taken on a phone and on a desk, in the colours that are asked for.
+ */
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { findBrowser } from "../../../tools/browser.mjs";
+import { serve } from "../../../tools/serve.mjs";
+
+/** @import { Page } from "playwright-core" */
+
+const ROOT = join(import.meta.dirname, "../../..");
+const OUT = join(ROOT, "out", "shots");
+const SIZES = { phone: { width: 390, height: 844 }, desk: { width: 1440, height: 900 } };
+
+/** @type {Record<string, (page: Page) => Promise<void>>} */
+const VIEWS = {
+  first: async (page) => go(page, "#/"),
+  store: async (page) => go(page, "#/store"),
+  start: async (page) => go(page, "#/start"),
+  "tonight-1-look": async (page) => go(page, "#/tonight/look"),
+  "tonight-2-steps": async (page) => go(page, "#/tonight/steps"),
+  "tonight-3-stature": async (page) => go(page, "#/tonight/stature"),
+  "tonight-4-answer": async (page) => {
+    await go(page, "#/tonight/stature");
+    await page.getByRole("button", { name: "Show how to hang" }).click();
+    await page.waitForSelector(".answer-sentences");
+  },
+  "tonight-ground": async (page) => go(page, "#/tonight/ground"),
+  map: async (page) => go(page, "#/map"),
+  "map-berth": async (page) => {
+    await go(page, "#/map");
+    await page.locator(".row-main").first().click();
+  },
+  "map-tree": async (page) => {
+    await go(page, "#/map");
+    await page.getByRole("button", { name: /^I am at/ }).click();
+  },
+  berth: async (page) => go(page, "#/berth/3"),
+  cards: async (page) => go(page, "#/cards"),
+  sleepers: async (page) => {
+    await go(page, "#/sleepers");
+    await page.locator("summary").nth(1).click();
+  },
+  ground: async (page) => go(page, "#/ground"),
+  kit: async (page) => {
+    await go(page, "#/kit");
+    await page.locator("summary").first().click();
+  },
+  night: async (page) => go(page, "#/night"),
+  rules: async (page) => go(page, "#/rules"),
+  menu: async (page) => {
+    await go(page, "#/map");
+    await page.getByRole("button", { name: "Camp", exact: true }).click();
+  },
+};
+
+/**
+ * @param {Page} page
+ * @param {string} hash
+ */
+async function go(page, hash) {
+  await page.evaluate(`location.hash = ${JSON.stringify(hash)}`);
+  await page.waitForTimeout(250);
+}
+
+/**
+ * @param {Page} page
+ * @param {string} url
+ * @param {string} theme
+ */
+async function openExample(page, url, theme) {
+  const settings = JSON.stringify({ theme, looker: "Maren Ødegård" });
+  await page.addInitScript(`localStorage.setItem("nightspan-settings", ${JSON.stringify(settings)})`);
+  await page.goto(url);
+  await page.getByRole("button", { name: "See an example" }).click();
+  await page.waitForSelector(".ns-berth");
+  await page.waitForTimeout(800);
+}
+
+async function main() {
+  const [folder = join(ROOT, "packages/web/dist"), only = ""] = process.argv.slice(2);
+  mkdirSync(OUT, { recursive: true });
+  const { executablePath, env, args } = await findBrowser();
+  const browser = await chromium.launch({ executablePath, env, args });
+  const server = await serve(folder);
+  for (const theme of ["light", "dark", "red-night"]) {
+    for (const [size, viewport] of Object.entries(SIZES)) {
+      const context = await browser.newContext({ viewport, serviceWorkers: "block" });
+      const page = await context.newPage();
+      page.setDefaultTimeout(5_000);
+      page.on("pageerror", (error) => console.error(`${theme} ${size}: ${error.message}`));
+      page.on("console", (message) => {
+        if (message.type() === "error") console.error(`${theme} ${size}: ${message.text()}`);
+      });
+      await openExample(page, server.url, theme);
+      for (const [name, show] of Object.entries(VIEWS)) {
+        const file = `${name}-${size}-${theme}`;
+        if (!file.includes(only)) continue;
+        await show(page).catch((error) => console.error(`${file}: ${error.message.split("\n")[0]}`));
+        await page.screenshot({ path: join(OUT, `${file}.png`) });
+        if (name.startsWith("tonight-4")) await openExample(page, server.url, theme);
+      }
+      await context.close();
+    }
+  }
+  await browser.close();
+  await server.close();
+}
+
+await main();

@@ -1,0 +1,44 @@
+import "@fontsource-variable/atkinson-hyperlegible-next/wght.css";
+import "@fontsource-variable/noto-sans/wght.css";
+import "@fontsource-variable/noto-sans-arabic/wght.css";
+import "@fontsource-variable/noto-sans-devanagari/wght.css";
+import "virtual:nightspan-tokens.css";
+import "./style/base.css";
+import "./style/first.css";
+import "./style/frame.css";
+import "./style/form.css";
+import "./style/map.css";
+import "./style/berth.css";
+import "./style/tonight.css";
+import "./style/cards.css";
+import { render } from "preact";
+import { App } from "./app.tsx";
+import { recallCamp } from "./state/camp-store.ts";
+import { followScripts } from "./state/faces.ts";
+import { catchMistakes } from "./state/mistake.ts";
+import { followCamp } from "./state/plan-store.ts";
+import { followAddress, route } from "./state/route.ts";
+import { followSettings } from "./state/settings.ts";
+import { keepApp } from "./state/versions.ts";
+
+/** Puts the parts together and shows the page of the address. */
+async function start(): Promise<void> {
+  catchMistakes();
+  followSettings();
+  followAddress();
+  followCamp();
+  followScripts();
+  await recallCamp(wantedCamp());
+  const root = document.getElementById("app");
+  if (root === null) throw new Error("the page has no place for the app");
+  render(<App />, root);
+  await keepApp();
+}
+
+function wantedCamp(): "last" | "tonight" | "none" {
+  const { page } = route.value;
+  if (page === "tonight") return "tonight";
+  return page === "first" || page === "start" || page === "store" ? "none" : "last";
+}
+
+await start();

@@ -1,0 +1,53 @@
+import type { PlannedBerth } from "@nightspan/core";
+import { footSentence, headSentence } from "@nightspan/edge";
+import { sleeperName, stepsOf, treeTag, unlookedEnds } from "../state/camp-names.ts";
+import { picked } from "../state/map-look.ts";
+import type { Answer } from "../state/plan-store.ts";
+import { BerthVerdict } from "../ui/berth-verdict.tsx";
+import { Button } from "../ui/button.tsx";
+import { LinkButton } from "../ui/link-button.tsx";
+import { Name } from "../ui/name.tsx";
+import { NotChecked } from "../ui/not-checked.tsx";
+import { NumberPlate } from "../ui/number-plate.tsx";
+import { PairLook } from "../ui/pair-look.tsx";
+import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
+import { fill, WORDS } from "../words.ts";
+import { SheetTop } from "./sheet-top.tsx";
+
+interface BerthSheetProps {
+  readonly now: Answer;
+  readonly berth: PlannedBerth;
+}
+
+/** One berth in short: who, the verdict, two sentences, and the way in. */
+export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
+  const next = unlookedEnds([berth])[0];
+  const tags = { head: treeTag(camp, berth.headTree), foot: treeTag(camp, berth.footTree) };
+  return (
+    <>
+      <BerthVerdict camp={camp} berth={berth} />
+      <SheetTop
+        title={
+          <>
+            <NumberPlate id={berth.id} verdict={berth.verdict} />{" "}
+            <Name>{sleeperName(camp, berth.sleeper)}</Name>
+          </>
+        }
+      />
+      <p class="soft">{fill(WORDS.map.tagsSteps, { ...tags, steps: stepsOf(camp, berth) })}</p>
+      <p>{headSentence(berth, camp)}</p>
+      <p>{footSentence(berth, camp)}</p>
+      <div class="pair-of-buttons">
+        {next === undefined || berth.pair !== undefined ? null : (
+          <Button kind="action" onPress={() => (picked.value = { kind: "tree", id: next.tree })}>
+            {fill(WORDS.map.iAmAt, { tag: treeTag(camp, next.tree) })}
+          </Button>
+        )}
+        <LinkButton to={{ page: "berth", berth: berth.id }}>{WORDS.map.openBerth}</LinkButton>
+      </div>
+      {berth.pair === undefined ? null : <PairLook pairId={berth.pair} />}
+      <TreesLookedAt looked={plan.treesLookedAt} />
+      <NotChecked plan={plan} />
+    </>
+  );
+}

@@ -1,0 +1,89 @@
+import { mapScene, type MapScene } from "@nightspan/drawing";
+import { labels, measure } from "@nightspan/edge";
+import { useSignal } from "@preact/signals";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import { campId } from "../state/camp-store.ts";
+import { keepView, mapViews, pick, picked } from "../state/map-look.ts";
+import type { Answer } from "../state/plan-store.ts";
+import { Drawing } from "../ui/drawing.tsx";
+import { MapWindow } from "./map-window.tsx";
+import { firstView } from "./first-view.ts";
+import type { View } from "./view.ts";
+
+const WORDS_OF_DRAWINGS = { labels, measure };
+
+/** The map of the camp in a window as large as its place on the page. */
+export function CampMap({ now }: { readonly now: Answer }) {
+  const frame = useRef<HTMLDivElement>(null);
+  const size = useSignal<readonly [number, number] | undefined>(undefined);
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return undefined;
+    const observer = new ResizeObserver(() => {
+      size.value = [element.clientWidth, element.clientHeight];
+    });
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return (
+    <div class="map-place" ref={frame}>
+      {size.value === undefined || size.value[0] < 10 ? null : <Sized now={now} size={size.value} />}
+    </div>
+  );
+}
+
+interface SizedProps {
+  readonly now: Answer;
+  readonly size: readonly [number, number];
+}
+
+function Sized({ now, size: [widthPx, heightPx] }: SizedProps) {
+  const camp = campId.value ?? "";
+  const kept = mapViews.value.get(camp);
+  const selected = picked.value?.kind === "berth" ? picked.value.id : undefined;
+  const first = useMemo(() => firstView(now, widthPx, heightPx), [now, widthPx, heightPx]);
+  const drawn = kept === "whole" ? undefined : (kept ?? first);
+  const scene = useMemo(
+    () =>
+      mapScene(now.plan, now.camp, {
+        widthPx,
+        heightPx,
+        words: WORDS_OF_DRAWINGS,
+        legend: false,
+        ...(drawn === undefined ? {} : { centreM: drawn.centreM, pxPerM: drawn.pxPerM }),
+        ...(selected === undefined ? {} : { selected }),
+      }),
+    [now, drawn, widthPx, heightPx, selected],
+  );
+  const shown = useMemo(() => drawn ?? viewOf(scene), [drawn, scene]);
+  const { ground, furniture } = useMemo(() => parted(scene), [scene]);
+  return (
+    <MapWindow
+      drawn={shown}
+      onRest={(view) => keepView(camp, view)}
+      onWhole={() => keepView(camp, "whole")}
+      onPick={pick}
+      over={<Drawing scene={furniture} class="map-furniture" />}
+    >
+      <Drawing scene={ground} />
+    </MapWindow>
+  );
+}
+
+function viewOf({ view }: MapScene): View {
+  const centreM = [
+    view.leftM + view.widthPx / 2 / view.pxPerM,
+    view.topM - view.heightPx / 2 / view.pxPerM,
+  ] as const;
+  return { centreM, pxPerM: view.pxPerM };
+}
+
+/** The ground, which moves, and north mark and scale, which stand still. */
+function parted(scene: MapScene): { readonly ground: MapScene; readonly furniture: MapScene } {
+  const still = scene.items.filter((item) => item.class === "ns-furniture");
+  const moving = scene.items.filter((item) => item.class !== "ns-furniture");
+  return {
+    ground: { ...scene, items: moving },
+    furniture: { ...scene, name: "map-furniture", ground: "none", items: still },
+  };
+}

@@ -1,0 +1,86 @@
+import { worstVerdict, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
+import { sayVerdict } from "@nightspan/edge";
+import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
+import { picked } from "../state/map-look.ts";
+import { MapLegend } from "./map-legend.tsx";
+import type { Answer } from "../state/plan-store.ts";
+import { Button } from "../ui/button.tsx";
+import { CampVerdict } from "../ui/camp-verdict.tsx";
+import { Cautions } from "../ui/cautions.tsx";
+import { Name } from "../ui/name.tsx";
+import { NotChecked } from "../ui/not-checked.tsx";
+import { NumberPlate } from "../ui/number-plate.tsx";
+import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
+import { fill, WORDS } from "../words.ts";
+import { NextTree } from "./next-tree.tsx";
+
+/** The camp as a list: how many have a berth, the one next job, and every berth, worst first. */
+export function CampSheet({ now: { plan, camp } }: { readonly now: Answer }) {
+  const next = unlookedEnds(plan.berths)[0];
+  const { trees, usable, pairs, berths } = plan.supply;
+  return (
+    <>
+      <div class="narrow-only">
+        <CampVerdict />
+      </div>
+      <p class="camp-count">
+        <b>{fill(WORDS.map.placed, { placed: plan.placed, asked: plan.asked })}</b>
+      </p>
+      <Unplaced plan={plan} camp={camp} />
+      <TreesLookedAt looked={plan.treesLookedAt} />
+      {next === undefined ? null : <NextTree end={next} camp={camp} />}
+      <h3 class="hidden">{WORDS.map.berths}</h3>
+      <ul class="rows">
+        {worstBerthsFirst(plan.berths).map((berth) => (
+          <li key={berth.id} class="row">
+            <BerthRow berth={berth} camp={camp} />
+          </li>
+        ))}
+      </ul>
+      <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
+      <NotChecked plan={plan} />
+      <h3 class="hidden">{WORDS.map.legend}</h3>
+      <MapLegend widthPx={340} />
+      <Cautions />
+    </>
+  );
+}
+
+function BerthRow({ berth, camp }: { readonly berth: PlannedBerth; readonly camp: Camp }) {
+  return (
+    <Button kind="plain" class="row-main" onPress={() => (picked.value = { kind: "berth", id: berth.id })}>
+      <NumberPlate id={berth.id} verdict={berth.verdict} />
+      <span class="row-name">
+        <Name>{sleeperName(camp, berth.sleeper)}</Name>
+        <span class="hidden">, {sayVerdict(berth.verdict)}</span>
+      </span>
+      <span class="note soft row-tags">
+        {fill(WORDS.map.tags, { head: treeTag(camp, berth.headTree), foot: treeTag(camp, berth.footTree) })}
+      </span>
+    </Button>
+  );
+}
+
+function Unplaced({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
+  if (plan.unplaced.length === 0) return null;
+  return (
+    <p class="camp-unplaced">
+      {WORDS.map.unplaced}{" "}
+      {plan.unplaced.map(({ sleeper }, index) => (
+        <span key={sleeper}>
+          {index === 0 ? null : ", "}
+          <Name>{sleeperName(camp, sleeper)}</Name>
+        </span>
+      ))}
+      .
+    </p>
+  );
+}
+
+function worstBerthsFirst(berths: readonly PlannedBerth[]): readonly PlannedBerth[] {
+  const worse = (a: PlannedBerth, b: PlannedBerth): number => {
+    if (a.verdict === b.verdict) return 0;
+    return worstVerdict([a.verdict, b.verdict]) === a.verdict ? -1 : 1;
+  };
+  return [...berths].sort(worse);
+}

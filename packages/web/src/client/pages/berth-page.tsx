@@ -1,0 +1,123 @@
+import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
+import { berthScene } from "@nightspan/drawing";
+import { footSentence, headSentence, labels, measure, sitSentence } from "@nightspan/edge";
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useSignal } from "@preact/signals";
+import { sleeperName } from "../state/camp-names.ts";
+import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
+import { BerthVerdict } from "../ui/berth-verdict.tsx";
+import { Cautions } from "../ui/cautions.tsx";
+import { Drawing } from "../ui/drawing.tsx";
+import { EndFigures } from "../ui/end-figures.tsx";
+import { FindingList } from "../ui/finding-list.tsx";
+import { LinkButton } from "../ui/link-button.tsx";
+import { Name } from "../ui/name.tsx";
+import { NotChecked } from "../ui/not-checked.tsx";
+import { NumberPlate } from "../ui/number-plate.tsx";
+import { RefusalList } from "../ui/refusal-list.tsx";
+import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
+import { Working } from "../ui/working.tsx";
+import { fill, WORDS } from "../words.ts";
+import { CampFrame } from "./camp-frame.tsx";
+import { BerthStepper } from "../ui/berth-stepper.tsx";
+
+/** One berth: the drawing from the side, and beside it what to do, in order. Nothing to fill in. */
+export function BerthPage({ id }: { readonly id: string }) {
+  const now = answer.value;
+  const berth = now?.plan.berths.find((one) => one.id === id);
+  if (now === undefined || berth === undefined) return <NoBerth id={id} waiting={now === undefined} />;
+  const { plan, camp } = now;
+  return (
+    <CampFrame
+      page="berth"
+      fixed
+      back={{ page: "map" }}
+      heading={
+        <h1 class="strip-name">
+          <NumberPlate id={berth.id} verdict={berth.verdict} />{" "}
+          <Name>{sleeperName(camp, berth.sleeper)}</Name>
+        </h1>
+      }
+      verdict={<BerthVerdict camp={camp} berth={berth} />}
+      foot={<BerthStepper berths={plan.berths} id={id} />}
+    >
+      <div class="berth-page">
+        <SideView now={now} berth={berth} />
+        <section class="berth-words">
+          <Working />
+          <div class="narrow-only">
+            <BerthVerdict camp={camp} berth={berth} />
+          </div>
+          <BerthWords plan={plan} camp={camp} berth={berth} />
+          <div class="narrow-only">
+            <BerthStepper berths={plan.berths} id={id} />
+          </div>
+        </section>
+      </div>
+    </CampFrame>
+  );
+}
+
+function NoBerth({ id, waiting }: { readonly id: string; readonly waiting: boolean }) {
+  return (
+    <CampFrame page="berth" back={{ page: "map" }}>
+      <div class="empty">
+        <Working />
+        <RefusalList refusals={planRefusals.value} />
+        {waiting ? null : <p class="lead">{fill(WORDS.berth.none, { id })}</p>}
+        <LinkButton to={{ page: "map" }}>{WORDS.berth.toMap}</LinkButton>
+      </div>
+    </CampFrame>
+  );
+}
+
+/** The drawing, as wide as its place. */
+function SideView({ now: { plan, camp }, berth }: { readonly now: Answer; readonly berth: PlannedBerth }) {
+  const frame = useRef<HTMLDivElement>(null);
+  const width = useSignal(0);
+  useEffect(() => {
+    const element = frame.current;
+    if (element === null) return undefined;
+    const observer = new ResizeObserver(() => (width.value = element.clientWidth));
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  const widthPx = width.value;
+  const scene = useMemo(() => {
+    if (widthPx < 10) return undefined;
+    return berthScene(plan, camp, berth.id, { widthPx, words: { labels, measure } });
+  }, [plan, berth.id, widthPx]);
+  return (
+    <div class="berth-picture" ref={frame}>
+      {scene === undefined ? null : <Drawing scene={scene} />}
+    </div>
+  );
+}
+
+interface BerthWordsProps {
+  readonly plan: Plan;
+  readonly camp: Camp;
+  readonly berth: PlannedBerth;
+}
+
+function BerthWords({ plan, camp, berth }: BerthWordsProps) {
+  return (
+    <>
+      <EndFigures title="HEAD" end={berth.hang.head} berth={berth} camp={camp} treeId={berth.headTree}>
+        {headSentence(berth, camp)}
+      </EndFigures>
+      <EndFigures title="FOOT" end={berth.hang.foot} berth={berth} camp={camp} treeId={berth.footTree}>
+        {footSentence(berth, camp)}
+      </EndFigures>
+      <p class="berth-sit">{sitSentence(berth)}</p>
+      <h3>{WORDS.berth.findings}</h3>
+      <FindingList findings={berth.findings} camp={camp} />
+      <TreesLookedAt looked={plan.treesLookedAt} />
+      <NotChecked plan={plan} />
+      <LinkButton kind="action" size="wide" to={{ page: "cards" }}>
+        {WORDS.berth.openCard}
+      </LinkButton>
+      <Cautions />
+    </>
+  );
+}

@@ -1,0 +1,107 @@
+import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
+import { berthScene } from "@nightspan/drawing";
+import { footSentence, headSentence, labels, measure, sitSentence } from "@nightspan/edge";
+import { useMemo } from "preact/hooks";
+import { opened } from "../state/camp-store.ts";
+import { answer, planRefusals } from "../state/plan-store.ts";
+import { lookedAtBoth } from "../state/tonight.ts";
+import { Button } from "../ui/button.tsx";
+import { Cautions } from "../ui/cautions.tsx";
+import { Drawing } from "../ui/drawing.tsx";
+import { FindingList } from "../ui/finding-list.tsx";
+import { LinkButton } from "../ui/link-button.tsx";
+import { PlainTop } from "../ui/plain-top.tsx";
+import { RefusalList } from "../ui/refusal-list.tsx";
+import { BerthVerdict } from "../ui/berth-verdict.tsx";
+import { NotChecked } from "../ui/not-checked.tsx";
+import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
+import { Working } from "../ui/working.tsx";
+import { WORDS } from "../words.ts";
+import { StartAgain } from "../ui/start-again.tsx";
+
+/** How to hang between the two trees: a sentence for each, and what is still to be looked at. */
+export function TonightAnswer() {
+  const now = answer.value;
+  const berth = now?.plan.berths[0];
+  return (
+    <div class="spot">
+      <PlainTop title={WORDS.tonight.title} back={{ page: "tonight", step: "stature" }} />
+      <main id="content" class="spot-page answer-page" tabIndex={-1}>
+        <Working />
+        {opened.value === undefined ? <StartAgain /> : null}
+        <RefusalList refusals={planRefusals.value} />
+        {now === undefined ? null : berth === undefined ? (
+          <NoHang plan={now.plan} camp={now.camp} />
+        ) : (
+          <Answer plan={now.plan} camp={now.camp} berth={berth} />
+        )}
+      </main>
+    </div>
+  );
+}
+
+interface AnswerProps {
+  readonly plan: Plan;
+  readonly camp: Camp;
+}
+
+function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBerth }) {
+  const scene = useMemo(
+    () => berthScene(plan, camp, berth.id, { widthPx: 358, words: { labels, measure } }),
+    [plan],
+  );
+  const looked = plan.treesLookedAt.done >= plan.treesLookedAt.of;
+  return (
+    <>
+      <div class="answer-picture">
+        <Drawing scene={scene} />
+      </div>
+      <BerthVerdict camp={camp} berth={berth} />
+      <TreesLookedAt looked={plan.treesLookedAt} />
+      <ol class="answer-sentences">
+        <li>{headSentence(berth, camp)}</li>
+        <li>{footSentence(berth, camp)}</li>
+        <li>{sitSentence(berth)}</li>
+      </ol>
+      <div class="spot-answers">
+        {looked ? (
+          <p class="lead">{WORDS.tonight.lookedAt}</p>
+        ) : (
+          <Button kind="action" size="spot" onPress={lookedAtBoth}>
+            {WORDS.tonight.looked}
+          </Button>
+        )}
+        <LinkButton size="spot-second" to={{ page: "tonight", step: "look" }}>
+          {WORDS.tonight.otherTrees}
+        </LinkButton>
+      </div>
+      <NotChecked plan={plan} />
+      <Cautions />
+      <details class="more">
+        <summary class="button">{WORDS.berth.why}</summary>
+        <FindingList findings={berth.findings} camp={camp} />
+      </details>
+      <p class="note soft">{WORDS.tonight.keep}</p>
+      <LinkButton to={{ page: "berth", berth: berth.id }}>{WORDS.tonight.openCamp}</LinkButton>
+    </>
+  );
+}
+
+function NoHang({ plan, camp }: AnswerProps) {
+  const because = plan.unplaced.flatMap((one) => one.because);
+  return (
+    <>
+      <h2 class="say">{WORDS.tonight.refusedTitle}</h2>
+      <FindingList findings={because} camp={camp} />
+      <div class="spot-answers">
+        <LinkButton kind="action" size="spot" to={{ page: "tonight", step: "steps" }}>
+          {WORDS.tonight.otherTrees}
+        </LinkButton>
+        <LinkButton size="spot-second" to={{ page: "tonight", step: "ground" }}>
+          {WORDS.tonight.groundTitle}
+        </LinkButton>
+      </div>
+      <Cautions />
+    </>
+  );
+}

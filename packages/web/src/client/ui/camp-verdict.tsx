@@ -1,0 +1,33 @@
+import { useMemo } from "preact/hooks";
+import { treeTag, unlookedEnds } from "../state/camp-names.ts";
+import { answer, type Answer } from "../state/plan-store.ts";
+import { fill, WORDS } from "../words.ts";
+import { VerdictWord } from "./verdict-plate.tsx";
+
+/** The verdict of the whole camp, and at what to look. */
+export function CampVerdict() {
+  const now = answer.value;
+  return now === undefined ? null : <AnswerVerdict now={now} />;
+}
+
+function AnswerVerdict({ now }: { readonly now: Answer }) {
+  const about = useMemo(() => aboutOf(now), [now]);
+  return <VerdictWord verdict={now.plan.verdict} about={about} />;
+}
+
+function aboutOf({ plan, camp }: Answer): string | undefined {
+  if (plan.verdict === "clear") return undefined;
+  if (plan.verdict === "do-not-hang")
+    return berthsOf(plan.berths.filter((one) => one.verdict === plan.verdict));
+  const tags = [...new Set(unlookedEnds(plan.berths).map(({ tree }) => treeTag(camp, tree)))];
+  if (tags.length === 0) return berthsOf(plan.berths.filter((one) => one.verdict === plan.verdict));
+  return tags.length > 2 ? fill(WORDS.map.trees, { count: tags.length }) : tags.join(", ");
+}
+
+function berthsOf(berths: readonly { readonly id: string }[]): string | undefined {
+  const [only, ...others] = berths;
+  if (only === undefined) return undefined;
+  return others.length === 0
+    ? fill(WORDS.map.berth, { id: only.id })
+    : fill(WORDS.map.berthCount, { count: berths.length });
+}

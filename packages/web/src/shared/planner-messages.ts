@@ -1,0 +1,15 @@
+import type { Outcome, Plan } from "@nightspan/core";
+import type { CampDocument } from "@nightspan/edge";
+
+/** What the page asks of the planning worker. `id` tells answers apart; a newer one replaces an older. */
+export type PlannerRequest =
+  | { readonly kind: "plan"; readonly id: number; readonly document: CampDocument }
+  /** Solves a small program of known optimum through the solver that plans use. */
+  | { readonly kind: "prove"; readonly id: number };
+
+/** What the worker answers. An incumbent is a whole plan whose proof is still under way. */
+export type PlannerReply =
+  | { readonly kind: "incumbent"; readonly id: number; readonly plan: Plan }
+  | { readonly kind: "plan"; readonly id: number; readonly outcome: Outcome<Plan>; readonly solved: boolean }
+  | { readonly kind: "proof"; readonly id: number; readonly solver: string; readonly objective: number }
+  | { readonly kind: "mistake"; readonly id: number; readonly details: string };

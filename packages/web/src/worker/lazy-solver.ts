@@ -1,0 +1,50 @@
+import type { LinearSolver } from "@nightspan/core";
+import { highsSolver } from "@nightspan/edge";
+
+/** Thrown where a search asks for a solver that is not loaded yet. */
+class SolverWanted extends Error {}
+
+/** Stands in for the solver until one is needed: most camps are proven without it. */
+const STAND_IN: LinearSolver = {
+  name: "stand-in",
+  solve: () => {
+    throw new SolverWanted();
+  },
+};
+
+let loaded: Promise<LinearSolver | undefined> | undefined;
+
+/** The solver; undefined where this browser cannot run it. */
+export function loadSolver(): Promise<LinearSolver | undefined> {
+  loaded ??= load();
+  return loaded;
+}
+
+async function load(): Promise<LinearSolver | undefined> {
+  try {
+    const { default: loadHighs } = await import("highs");
+    return highsSolver(await loadHighs());
+  } catch {
+    return undefined;
+  }
+}
+
+export interface Solved<T> {
+  readonly value: T;
+  /** Whether the solver took part. */
+  readonly solved: boolean;
+}
+
+/**
+ * Does a piece of work that may turn out to need the solver. It is begun without one and, where it asks
+ * for it, done again with the solver; where the browser cannot run it, without any.
+ */
+export async function withSolver<T>(work: (solver: LinearSolver | undefined) => T): Promise<Solved<T>> {
+  try {
+    return { value: work(STAND_IN), solved: false };
+  } catch (error) {
+    if (!(error instanceof SolverWanted)) throw error;
+  }
+  const solver = await loadSolver();
+  return { value: work(solver), solved: solver !== undefined };
+}

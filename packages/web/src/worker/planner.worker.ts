@@ -1,0 +1,43 @@
+import { planCamp, type Outcome, type Plan } from "@nightspan/core";
+import { ENGINE, openCamp } from "@nightspan/edge";
+import type { PlannerReply, PlannerRequest } from "../shared/planner-messages.ts";
+import { withSolver } from "./lazy-solver.ts";
+import { proveSolver } from "./prove-solver.ts";
+
+declare const self: DedicatedWorkerGlobalScope;
+
+self.addEventListener("message", (event: MessageEvent<PlannerRequest>) => {
+  void answer(event.data);
+});
+
+/** Every answer goes out, a mistake of our own too: the page must never wait for nothing. */
+async function answer(request: PlannerRequest): Promise<void> {
+  try {
+    if (request.kind === "prove") post({ kind: "proof", id: request.id, ...(await proveSolver()) });
+    else await plan(request.id, request.document);
+  } catch (error) {
+    const details = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    post({ kind: "mistake", id: request.id, details });
+  }
+}
+
+async function plan(id: number, document: unknown): Promise<void> {
+  const opened = openCamp(document);
+  if (!opened.ok) {
+    post({ kind: "plan", id, outcome: opened, solved: false });
+    return;
+  }
+  const { camp } = opened.value;
+  const { value: outcome, solved } = await withSolver((solver): Outcome<Plan> =>
+    planCamp(camp, {
+      engine: ENGINE,
+      onIncumbent: (found) => post({ kind: "incumbent", id, plan: found }),
+      ...(solver === undefined ? {} : { solver }),
+    }),
+  );
+  post({ kind: "plan", id, outcome, solved });
+}
+
+function post(reply: PlannerReply): void {
+  self.postMessage(reply);
+}

@@ -6,13 +6,13 @@ import { estimatedHeightM } from "./estimated-height.ts";
 import type { GroundXY, Obstacle } from "./obstacle.ts";
 import type { PlaceBlock, PlacesInput } from "./places-types.ts";
 import { boxOfShape, shapeToFootprintM } from "./shape-distance.ts";
+import { stemsInTheWay } from "./stems-in-the-way.ts";
 import type { Tree } from "./tree.ts";
 
-/** Something that keeps footprints away. `stem` is the tree whose own berths it leaves alone, −1 for none. */
+/** Something other than a stem that keeps footprints away. */
 interface Hindrance {
   readonly by: PlaceBlock;
   readonly cause: string;
-  readonly stem: number;
   readonly box: Box;
   readonly blocks: (footprint: readonly GroundXY[]) => boolean;
 }
@@ -39,22 +39,19 @@ export interface Hindrances {
  * Source   house-rules, house-convention
  */
 export function hindrances(input: PlacesInput, order: Int32Array): Hindrances {
-  const groups = [
-    stems(input, order),
-    reaches(input, order),
-    obstaclesOf(input, true),
-    obstaclesOf(input, false),
-  ];
+  const findStem = stemsInTheWay(input.trees, order);
+  const groups = [reaches(input, order), obstaclesOf(input, true), obstaclesOf(input, false)];
   const indexed = groups.map((list) => ({ list, grid: boxGrid(list.map(({ box }) => box)) }));
   return {
     find: (first, second, footprint) => {
       const box = boxAround(footprint);
+      const stem = input.trees[findStem(first, second, footprint, box)];
+      if (stem !== undefined) return { by: "stem", cause: stem.id };
       for (const { list, grid } of indexed) {
         let found = Infinity;
         grid.each(box, (index) => {
           const hindrance = list[index];
           if (hindrance === undefined || index >= found) return;
-          if (hindrance.stem === first || hindrance.stem === second) return;
           if (hindrance.blocks(footprint)) found = index;
         });
         const hindrance = list[found];
@@ -65,18 +62,13 @@ export function hindrances(input: PlacesInput, order: Int32Array): Hindrances {
   };
 }
 
-function stems({ trees }: PlacesInput, order: Int32Array): readonly Hindrance[] {
-  return inOrder(trees, order).flatMap(({ tree, index }) => {
-    const radiusM = tree.dbhM / 2 - LENGTH_SLACK_M;
-    return radiusM > 0 ? [disc(tree, index, "stem", radiusM, false)] : [];
-  });
-}
-
 function reaches(input: PlacesInput, order: Int32Array): readonly Hindrance[] {
-  return inOrder(input.trees, order).flatMap(({ tree, index }) => {
-    const heights = heightsKept(tree, input);
-    const reachM = heights * estimatedHeightM(tree) + LENGTH_SLACK_M;
-    return heights > 0 ? [disc(tree, index, "dead-tree", reachM, true)] : [];
+  return Array.from(order).flatMap((index) => {
+    const tree = input.trees[index];
+    const heights = tree === undefined ? 0 : heightsKept(tree, input);
+    return tree === undefined || !(heights > 0)
+      ? []
+      : [reachOf(tree, heights * estimatedHeightM(tree) + LENGTH_SLACK_M)];
   });
 }
 
@@ -85,17 +77,13 @@ function heightsKept(tree: Tree, input: PlacesInput): number {
   return tree.condition === "doubtful" ? input.doubtfulTreeHeights : 0;
 }
 
-function disc(tree: Tree, stem: number, by: PlaceBlock, radiusM: number, closed: boolean): Hindrance {
+function reachOf(tree: Tree, reachM: number): Hindrance {
   const centre: GroundXY = [tree.xM, tree.yM];
   return {
-    by,
+    by: "dead-tree",
     cause: tree.id,
-    stem,
-    box: inflate(boxAround([centre]), radiusM),
-    blocks: (footprint) => {
-      const apartM = pointToConvex(centre, footprint);
-      return closed ? apartM <= radiusM : apartM < radiusM;
-    },
+    box: inflate(boxAround([centre]), reachM),
+    blocks: (footprint) => pointToConvex(centre, footprint) <= reachM,
   };
 }
 
@@ -112,18 +100,10 @@ function keptAway({ id, shape, setbackM }: Obstacle, overhead: boolean): Hindran
   return {
     by: overhead ? "overhead" : "obstacle",
     cause: id,
-    stem: -1,
     box: inflate(boxOfShape(shape), reachM),
     blocks: (footprint) => {
       const apartM = shapeToFootprintM(shape, footprint);
       return overhead ? apartM <= reachM : apartM < reachM;
     },
   };
-}
-
-function inOrder(trees: readonly Tree[], order: Int32Array): { tree: Tree; index: number }[] {
-  return [...order].flatMap((index) => {
-    const tree = trees[index];
-    return tree === undefined ? [] : [{ tree, index }];
-  });
 }

@@ -88,7 +88,8 @@ export function refusalsOf(oversteps: readonly Overstep[]): readonly Refusal[] {
   return oversteps.filter(isOver).map(({ limit, field, got, bound, wish }) => ({
     field,
     got: shown(field, got),
-    need: `${sideOf(limit, wish)} ${shown(field, bound)} ${field.endsWith("angle") ? "degrees" : "m"}`,
+    need:
+      limit === "trees-too-close" ? ROOM : `${sideOf(limit, wish)} ${shown(field, bound)} ${unitOf(field)}`,
     binds: limit,
   }));
 }
@@ -145,6 +146,13 @@ const AT_MOST: readonly Limit[] = [
 function sideOf(limit: Limit, wish: Wish): string {
   return wish === "flatter" || AT_MOST.includes(limit) ? "at most" : "at least";
 }
+
+function unitOf(field: string): string {
+  return field.endsWith("angle") ? "degrees" : "m";
+}
+
+/** Of a span too short the room left at each end is told. */
+const ROOM = "room for a strap at each end: more than 0 m between bark and hammock";
 
 function shown(field: string, value: number): number {
   const plain = field.endsWith("angle") ? inDegrees(radians(value)) : value;

@@ -147,9 +147,10 @@ function hungBetween(rig: HangRig, chain: Chain, ends: Ends, state: ChainState):
 /** First guess of the ridgeline's pull over the weight. */
 const RIDGE_GUESS = 0.2;
 
-function placeNodes(
+/** Writes the places of all nodes of a solved chain. */
+export function placeNodes(
   chain: Chain,
-  state: ChainState,
+  state: HangStart,
   startX: number,
   startZ: number,
   places: NodePlaces,

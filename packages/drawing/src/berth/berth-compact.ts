@@ -1,6 +1,6 @@
 import type { HangQuantity } from "@nightspan/core";
 import { TYPE } from "../colour/tokens.ts";
-import { quantity, word } from "../scene/names.ts";
+import { name, quantity, word } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
@@ -42,12 +42,12 @@ const LINES: LineSet = { ...SCREEN_LINES, px: 0.7, strap: 2.25, cloth: 3 };
 export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDrawing {
   const frame = compactFrame(facts, options.widthPx);
   const bottom = onPaper(frame, [0, groundRangeM(facts.berth.hang)[0]])[1];
-  const below = beneath(facts, frame, bottom + 34, options);
+  const below = beneath(facts, frame, bottom + 26, options);
   const items = [
     ...sideFigure(facts, frame, true),
     ...levelLine(facts, frame),
     ...(options.pulls ? pullArrows(facts, frame) : []),
-    ...headings(facts, frame, options.widthPx),
+    ...headings(facts, frame, options),
     ...marksAt(facts, frame, "head"),
     ...marksAt(facts, frame, "foot"),
     ...lowPoint(facts, frame),
@@ -70,16 +70,27 @@ function compactFrame({ berth }: BerthFacts, widthPx: number): SideFrame {
   };
 }
 
-function headings({ head, foot }: BerthFacts, frame: SideFrame, width: number): Item[] {
+/** HEAD and FOOT over their trees; a tag alone where tag, species and trunk are too long. */
+function headings({ head, foot }: BerthFacts, frame: SideFrame, { widthPx, words }: SideOptions): Item[] {
+  const room = widthPx / 2 - 20;
   const over = (
     end: EndFacts,
     x: number,
     anchor: "start" | "end",
     key: "berth.head" | "berth.foot",
-  ): Item[] => [
-    text(word(key), [x, 22], { size: TYPE.body, weight: 700, anchor }),
-    text(treeText(end), [x, 43], { size: TYPE.note, anchor, fill: "soft", maxWidth: width / 2 - 20 }),
-  ];
+  ): Item[] => {
+    const whole = treeText(end);
+    const fits = !end.dbhAssumed && words.measure(words.labels(whole), TYPE.note, 500) <= room;
+    return [
+      text(word(key), [x, 22], { size: TYPE.body, weight: 700, anchor }),
+      text(fits ? whole : name(end.tag), [x, 43], {
+        size: TYPE.note,
+        anchor,
+        fill: "soft",
+        maxWidth: room,
+      }),
+    ];
+  };
   return [...over(head, 14, "start", "berth.head"), ...over(foot, frame.rightX - 14, "end", "berth.foot")];
 }
 
@@ -168,17 +179,26 @@ function beneath(facts: BerthFacts, frame: SideFrame, top: number, options: Side
   const { words, widthPx } = options;
   const { hang, groundKnown } = facts.berth;
   const span = spanLine(facts, frame, top + 8);
-  const middle = { size: TYPE.note, anchor: "middle", weight: 600 } as const;
   const low = quantity("short-length", hang.lowPointM, 0);
   const seat = quantity("short-length", hang.seatHeightM, 0);
-  const rest: Item[] = [
-    text(word("berth.low-and-seat", { low, seat }), [widthPx / 2, top + 56], { ...middle, weight: 500 }),
-    text(levelText(facts, "long"), [widthPx / 2, top + 79], { ...middle, weight: 600 }),
-    ...(groundKnown
-      ? []
-      : [text(word("berth.ground-unknown"), [widthPx / 2, top + 102], { ...middle, fill: "soft" })]),
+  const notes: TextItem[] = [
+    word("berth.low-and-seat", { low, seat }),
+    levelText(facts, "long"),
+    ...(groundKnown ? [] : [word("berth.ground-unknown")]),
+    ...(facts.head.dbhAssumed
+      ? [word("berth.trunks-assumed", { trunk: quantity("diameter", facts.head.dbhM, 0) })]
+      : []),
   ];
-  const tableTop = top + 98 + (groundKnown ? 0 : 23);
+  const rest = notes.map((item, index) =>
+    text(item, [widthPx / 2, top + 56 + index * 23], {
+      size: TYPE.note,
+      anchor: "middle",
+      weight: index === 1 ? 600 : 500,
+      fill: index > 1 ? "soft" : "ink",
+      maxWidth: widthPx - 16,
+    }),
+  );
+  const tableTop = top + 52 + notes.length * 23;
   const columns = (["head", "foot"] as const).map((end, index) =>
     column(
       columnOf(facts, end, options.pulls),

@@ -9,6 +9,8 @@ export interface EndFacts {
   readonly dbhAssumed: boolean;
   readonly species?: string;
   readonly lookedAt: boolean;
+  /** Who looked on the day. */
+  readonly lookedBy?: string;
 }
 
 /** All that drawings and cards say of one berth, found once. */
@@ -52,17 +54,26 @@ function endFacts(camp: Camp, { pair: pairId }: PlannedBerth, id: string): EndFa
   const tree = camp.ground?.trees.find((one) => one.id === id);
   if (tree !== undefined && pairId === undefined) {
     const looked = tree.condition === "healthy" && lookedAtOnTheDay(tree.lookedAt, camp);
-    const base = { id, tag: tree.tag, dbhM: tree.dbhM, dbhAssumed: false, lookedAt: looked };
-    return tree.species === undefined ? base : { ...base, species: tree.species };
+    return {
+      id,
+      tag: tree.tag,
+      dbhM: tree.dbhM,
+      dbhAssumed: false,
+      lookedAt: looked,
+      ...(looked && tree.lookedAt !== undefined ? { lookedBy: tree.lookedAt.by } : {}),
+      ...(tree.species === undefined ? {} : { species: tree.species }),
+    };
   }
   const pair = camp.ground?.pairs.find((one) => one.id === pairId);
   if (pair === undefined) throw new Error(`the camp has no tree ${id}`);
   const end = pair.trees[0] === id ? 0 : 1;
+  const looked = lookedAtOnTheDay(pair.lookedAt, camp);
   return {
     id,
     tag: id,
     dbhM: pair.dbhM[end],
     dbhAssumed: pair.dbhAssumed,
-    lookedAt: lookedAtOnTheDay(pair.lookedAt, camp),
+    lookedAt: looked,
+    ...(looked && pair.lookedAt !== undefined ? { lookedBy: pair.lookedAt.by } : {}),
   };
 }

@@ -15,7 +15,7 @@ import {
   spanText,
   treeText,
 } from "./berth-words.ts";
-import { dimension } from "./dimension.ts";
+import { dimension, dimensionWithGap } from "./dimension.ts";
 import { BAND_WIDTH, okBand } from "./ok-band.ts";
 import { newtonsPerCm, pullArrow } from "./pull-arrow.ts";
 import { groundRangeM, highestStrapM, onPaper, SCREEN_LINES, type SideFrame } from "./side-frame.ts";
@@ -37,6 +37,8 @@ type End = "head" | "foot";
 
 const SIDE = 178;
 const TOP = 72;
+/** Width of the words at the low point [px]. */
+const LOW_WORDS_PX = 150;
 const DIM = { width: 1, tick: 5 } as const;
 
 /** The side view with its figures beside it. */
@@ -53,7 +55,7 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
     ...bandOf(facts, frame, "foot"),
     ...lowPoint(facts, frame),
     ...seat(facts, frame),
-    ...spanBelow(facts, frame),
+    ...spanBelow(facts, frame, options.words),
   ];
   return { items, height: bottomOf(facts, frame) + 76 };
 }
@@ -135,7 +137,7 @@ function heights(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
   const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
   return [
     dimension([x, anchor[1]], [x, middle - 30], { ...DIM }),
-    dimension([x, middle + 14 + 20 * about.length + 6], [x, base[1]], { ...DIM }),
+    dimension([x, middle + 24 + 20 * about.length], [x, base[1]], { ...DIM }),
     text(markText(strap.strapHeightM), [x, middle - 4], {
       size: 24,
       weight: 700,
@@ -261,15 +263,17 @@ function lowPoint(facts: BerthFacts, frame: SideFrame): Item[] {
   const groundZM = (hang.shape.groundFootZM * at[0]) / spanM;
   const [x, y] = onPaper(frame, [at[0] + 0.12, at[1]]);
   const base = onPaper(frame, [at[0] + 0.12, groundZM])[1];
-  const middle = (y + base) / 2;
+  // The words stand clear of rising ground.
+  const rise = Math.max(0, (hang.shape.groundFootZM / spanM) * LOW_WORDS_PX);
+  const middle = Math.min((y + base) / 2 + 21, base - 9 - rise);
   return [
     dimension([x, y + 3], [x, base], DIM),
-    text(quantity("short-length", hang.lowPointM, 0), [x + 14, middle + 2], {
+    text(quantity("short-length", hang.lowPointM, 0), [x + 14, middle - 19], {
       size: 24,
       weight: 700,
       halo: "paper",
     }),
-    text(word("berth.low"), [x + 14, middle + 21], { size: TYPE.note, halo: "paper" }),
+    text(word("berth.low"), [x + 14, middle], { size: TYPE.note, halo: "paper" }),
   ];
 }
 
@@ -318,7 +322,8 @@ function seat(facts: BerthFacts, frame: SideFrame): Item[] {
 }
 
 /** Bark to bark, in metres and in the sleeper's steps. */
-function spanBelow(facts: BerthFacts, frame: SideFrame): Item[] {
+function spanBelow(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
+  const said = spanText(facts);
   const { shape } = facts.berth.hang;
   const y = bottomOf(facts, frame) + 46;
   const [left, right] = [onPaper(frame, shape.headAnchor)[0], onPaper(frame, shape.footAnchor)[0]];
@@ -344,8 +349,8 @@ function spanBelow(facts: BerthFacts, frame: SideFrame): Item[] {
     : [text(word("berth.ground-unknown"), [14, y + 16], { size: TYPE.note, fill: "soft", halo: "paper" })];
   return [
     ...drops,
-    dimension([left, y], [right, y], DIM),
-    text(spanText(facts), [(left + right) / 2, y + 7], {
+    ...dimensionWithGap([left, y], [right, y], words.measure(words.labels(said), TYPE.lead, 700) + 20, DIM),
+    text(said, [(left + right) / 2, y + 7], {
       size: TYPE.lead,
       weight: 700,
       anchor: "middle",

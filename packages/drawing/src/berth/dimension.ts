@@ -41,3 +41,31 @@ export function dimension(from: XY, to: XY, { width, tick, stroke = "ink" }: Dim
   );
   return group([line([from, to], thin), ...caps, ...ticks], { class: "ns-dimension" });
 }
+
+/** A level distance with a gap of `gap` in its middle for the number. */
+export function dimensionWithGap(from: XY, to: XY, gap: number, style: DimensionStyle): Item[] {
+  const middle = (from[0] + to[0]) / 2;
+  const thin = { stroke: style.stroke ?? "ink", width: style.width, cap: "butt" } as const;
+  const end = ([x, y]: XY): Item[] => [
+    line(
+      [
+        [x - style.tick, y + style.tick],
+        [x + style.tick, y - style.tick],
+      ],
+      { ...thin, width: style.width * 1.5 },
+    ),
+    line(
+      [
+        [x, y - style.tick * 1.6],
+        [x, y + style.tick * 1.6],
+      ],
+      thin,
+    ),
+  ];
+  return [
+    line([from, [middle - gap / 2, from[1]]], thin),
+    line([[middle + gap / 2, to[1]], to], thin),
+    ...end(from),
+    ...end(to),
+  ];
+}

@@ -9,7 +9,14 @@ import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import { cardLines, type CardLine } from "./card-lines.ts";
 import { CARD, EDGE, HOLE, RULE } from "./card-size.ts";
-import { lookedAtText, notCheckedText, notLookedText, wakeText, whereText } from "./card-words.ts";
+import {
+  lookedAtText,
+  notCheckedText,
+  notLookedText,
+  partsOfABerth,
+  wakeText,
+  whereText,
+} from "./card-words.ts";
 
 export interface CardOptions extends Words {
   /** Why the verdict is not clear, in a few words, where something else than an unseen tree is the reason. */
@@ -68,7 +75,7 @@ function header(facts: BerthFacts, camp: Camp, words: Words): Item[] {
 
 /** Both tags either side of a little berth. */
 function tags({ head, foot }: BerthFacts, words: Words): Item[] {
-  const y = 31.2;
+  const y = 30.6;
   const run = (item: TextItem, size: number): TextRun => ({ item, size, weight: 700 });
   const side = (label: TextItem, tag: string, x: number, anchor: "start" | "end"): TextRunItem => ({
     kind: "text",
@@ -85,7 +92,7 @@ function tags({ head, foot }: BerthFacts, words: Words): Item[] {
   return [
     side(word("card.head"), head.tag, EDGE, "start"),
     side(word("card.foot"), foot.tag, RIGHT, "end"),
-    ...littleBerth([CARD.width / 2, 28.2]),
+    ...littleBerth([CARD.width / 2, 28]),
   ];
 }
 
@@ -140,12 +147,12 @@ function littleBerth([x, y]: XY): Item[] {
 }
 
 function rowsFrom(lines: readonly CardLine[], top: number, bottom: number, words: Words): Item[] {
-  const large = lines.filter(({ mark }) => mark !== undefined).length;
-  const unit = (bottom - top) / (lines.length + large * 0.52);
+  const shares = lines.map((one) => rowShare(one, words));
+  const unit = (bottom - top) / shares.reduce((sum, share) => sum + share, 0);
   let y = top;
   const items: Item[] = [rule(top, RULE.thin * 1.4)];
   lines.forEach((one, index) => {
-    const height = one.mark === undefined ? unit : unit * 1.52;
+    const height = unit * (shares[index] ?? 1);
     items.push(...row(one, index + 1, y, height, words));
     y += height;
     const heavy =
@@ -153,6 +160,13 @@ function rowsFrom(lines: readonly CardLine[], top: number, bottom: number, words
     items.push(rule(y, heavy ? RULE.thick : RULE.thin));
   });
   return items;
+}
+
+/** Strap marks stand tallest; a line that will not fit in one gets room for two. */
+function rowShare({ mark, action, tick, value }: CardLine, words: Words): number {
+  if (mark !== undefined) return 1.6;
+  const room = RIGHT - TEXT_X - (tick === true || value !== undefined ? 8 : 0);
+  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.22 : 1;
 }
 
 function rule(y: number, width: number): Item {
@@ -237,7 +251,7 @@ interface Footer {
 /** Verdict in a word, who looked, what was not checked, whom to wake. */
 function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): Footer {
   const { verdict } = facts.berth;
-  const unchecked = notCheckedText(plan.notChecked);
+  const unchecked = notCheckedText(partsOfABerth(plan.notChecked));
   const looked = lookedAtText(facts, plan, camp);
   const said: TextItem =
     unchecked === undefined ? looked : word("card.looked-and-not-checked", { looked, unchecked });

@@ -27,9 +27,14 @@ export function notCheckedText(parts: readonly PlanPart[]): TextItem | undefined
 export function lookedAtText({ head, foot }: BerthFacts, plan: Plan, camp: Camp): TextItem {
   const done = quantity("count", [head, foot].filter(({ lookedAt }) => lookedAt).length, 0);
   const day = camp.date ?? plan.treesLookedAt.on;
-  const by = plan.treesLookedAt.by;
+  const by = [...new Set([head, foot].flatMap(({ lookedBy }) => (lookedBy === undefined ? [] : [lookedBy])))];
   if (day === undefined || by.length === 0) return word("looked-at.berth", { done });
   return word("looked-at.berth-by-on", { done, by: listed(by.map(name)), day: { day, style: "short" } });
+}
+
+/** Parts of a plan that are about one berth; cutting and packing are the store's. */
+export function partsOfABerth(parts: readonly PlanPart[]): PlanPart[] {
+  return parts.filter((part) => part !== "cuts" && part !== "packing");
 }
 
 /** Who looked at the trees of the whole plan. */

@@ -7,6 +7,7 @@ import { name, quantity, word } from "../scene/names.ts";
 import type { Item, Scene } from "../scene/scene.ts";
 import { box, group, line, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
 import type { WordKey } from "../words/english.ts";
 import { A4_WIDE } from "./card-size.ts";
 import { allLookedAtText, listed, notCheckedText } from "./card-words.ts";
@@ -27,16 +28,17 @@ interface Column {
 
 const COLUMNS = {
   no: { title: "leaders.no", x: LEFT + 1.5, anchor: "start", width: 9 },
-  name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 44 },
-  trees: { title: "leaders.trees", x: LEFT + 60, anchor: "start", width: 62 },
-  steps: { title: "leaders.steps", x: LEFT + 135, anchor: "end", width: 12 },
-  head: { title: "leaders.head", x: LEFT + 158, anchor: "end", width: 22 },
-  foot: { title: "leaders.foot", x: LEFT + 195, anchor: "end", width: 36 },
-  kit: { title: "leaders.kit", x: LEFT + 199, anchor: "start", width: 27 },
-  buddy: { title: "leaders.buddy", x: LEFT + 232, anchor: "middle", width: 11 },
-  looked: { title: "leaders.looked", x: LEFT + 245, anchor: "middle", width: 12 },
-  sat: { title: "leaders.sat", x: LEFT + 258, anchor: "middle", width: 10 },
-  dusk: { title: "leaders.dusk", x: LEFT + 270, anchor: "middle", width: 10 },
+  name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 42 },
+  trees: { title: "leaders.trees", x: LEFT + 58, anchor: "start", width: 52 },
+  steps: { title: "leaders.steps", x: LEFT + 120, anchor: "end", width: 12 },
+  head: { title: "leaders.head", x: LEFT + 141, anchor: "end", width: 22 },
+  foot: { title: "leaders.foot", x: LEFT + 176, anchor: "end", width: 36 },
+  tarp: { title: "leaders.tarp", x: LEFT + 180, anchor: "start", width: 18 },
+  kit: { title: "leaders.kit", x: LEFT + 200, anchor: "start", width: 28 },
+  buddy: { title: "leaders.buddy", x: LEFT + 236, anchor: "middle", width: 11 },
+  looked: { title: "leaders.looked", x: LEFT + 248, anchor: "middle", width: 12 },
+  sat: { title: "leaders.sat", x: LEFT + 260, anchor: "middle", width: 10 },
+  dusk: { title: "leaders.dusk", x: LEFT + 271, anchor: "middle", width: 10 },
 } as const satisfies Readonly<Record<string, Column>>;
 
 /** The leader's sheet: one table, a row a berth, nine millimetres a row; the head is repeated on each page. */
@@ -54,7 +56,7 @@ export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[
       items: [
         ...head(plan, camp, words),
         ...tableHead(),
-        ...rows.flatMap((facts, index) => row(facts, index, plan)),
+        ...rows.flatMap((facts, index) => row(facts, index, words)),
         ...below(rows.length, plan),
       ],
     };
@@ -79,7 +81,7 @@ function head(plan: Plan, camp: Camp, words: Words): Item[] {
     text(dotted(facts), [LEFT, 22], { size: TYPE_MM.body, weight: 500, maxWidth: RIGHT - LEFT }),
     verdictPlateItem(plan.verdict, [RIGHT - wide - 11, 13.5], 8.5),
     text(verdict, [RIGHT, 15.3], { size: TYPE_MM.head, weight: 700, anchor: "end" }),
-    ...band(camp),
+    ...band(camp, words),
   ];
 }
 
@@ -89,8 +91,8 @@ function dotted(items: readonly TextItem[]): TextItem {
   return rest.length === 0 ? first : word("list.dots", { first, rest: dotted(rest) });
 }
 
-/** Stop lines and where to go, between two heavy rules. */
-function band(camp: Camp): Item[] {
+/** Stop lines and where to go, between two heavy rules: four cells, each in two lines at most. */
+function band(camp: Camp, words: Words): Item[] {
   const stop = camp.night?.stopGustMS;
   const fallback = camp.ground?.fallback?.note;
   const texts: TextItem[] = [
@@ -103,18 +105,20 @@ function band(camp: Camp): Item[] {
       ? word("leaders.fallback-none")
       : word("leaders.fallback", { where: name(fallback) }),
   ];
-  const xs = [LEFT, LEFT + 52, LEFT + 116, RIGHT];
-  return [
-    heavy(25.6),
-    ...texts.map((item, index) =>
-      text(item, [xs[index] ?? LEFT, 31.4], {
-        size: TYPE_MM.body,
-        weight: index === 1 ? 700 : 500,
-        anchor: index === 3 ? "end" : "start",
-      }),
-    ),
-    heavy(34.4),
-  ];
+  const width = (RIGHT - LEFT) / texts.length;
+  const cells = texts.flatMap((item, index) => {
+    const style = {
+      size: TYPE_MM.note,
+      weight: 600,
+      width: width - 5,
+      leading: TYPE_MM.note * 1.2,
+      mostLines: 2,
+    } as const;
+    const probe = wrapped(item, [0, 0], style, words);
+    const y = probe.lines > 1 ? 29.3 : 31.2;
+    return wrapped(item, [LEFT + index * width, y], style, words).items;
+  });
+  return [heavy(25.6), ...cells, heavy(35)];
 }
 
 function heavy(y: number): Item {
@@ -143,7 +147,7 @@ function tableHead(): Item[] {
   ];
 }
 
-function row(facts: BerthFacts, index: number, plan: Plan): Item[] {
+function row(facts: BerthFacts, index: number, words: Words): Item[] {
   const top = TABLE_TOP + index * ROW;
   const base = top + 6;
   const { berth, sleeper, steps } = facts;
@@ -165,8 +169,14 @@ function row(facts: BerthFacts, index: number, plan: Plan): Item[] {
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
     cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
     cell(COLUMNS.foot, footText(facts), 700, TYPE_MM.lead),
-    ...kitCell(facts, cell),
-    cell(COLUMNS.buddy, buddyText(facts, plan)),
+    ...kitCells(facts, base, words),
+    line(
+      [
+        [COLUMNS.buddy.x - 4, base + 0.8],
+        [COLUMNS.buddy.x + 4, base + 0.8],
+      ],
+      { stroke: "ink", width: 0.2, cap: "butt" },
+    ),
     ...[COLUMNS.looked, COLUMNS.sat, COLUMNS.dusk].map(({ x }) =>
       box([x - 2.75, top + 1.75], 5.5, 5.5, {
         fill: "none",
@@ -211,16 +221,24 @@ function footText({ berth }: BerthFacts): TextItem {
   return word(`leaders.${way}`, { by: quantity("short-length", markHeightM(Math.abs(over)), 0) });
 }
 
-function kitCell({ berth }: BerthFacts, cell: (column: Column, item: TextItem) => Item): Item[] {
-  const kit = [berth.kit.under, berth.kit.over].filter((id) => id !== undefined).map(name);
-  return kit.length === 0 ? [] : [cell(COLUMNS.kit, listed(kit))];
-}
-
-/** The berth whose middle lies next: number within the plan; nobody where one sleeps alone. */
-function buddyText({ berth }: BerthFacts, plan: Plan): TextItem {
-  const index = plan.berths.findIndex(({ id }) => id === berth.id);
-  const buddy = plan.berths[index % 2 === 0 ? index + 1 : index - 1] ?? plan.berths[index - 1];
-  return buddy === undefined ? { said: "" } : name(buddy.id);
+/** Tarp, under and over by their ids, in small lines. */
+function kitCells({ berth }: BerthFacts, base: number, words: Words): Item[] {
+  const cell = (column: Column, ids: readonly (string | undefined)[]): readonly Item[] => {
+    const kit = ids.filter((id) => id !== undefined).map(name);
+    if (kit.length === 0) return [];
+    const style = {
+      size: TYPE_MM.note,
+      weight: 500,
+      width: column.width,
+      leading: TYPE_MM.note * 1.1,
+      mostLines: 2,
+    } as const;
+    const said = dotted(kit);
+    const { lines } = wrapped(said, [0, 0], style, words);
+    return wrapped(said, [column.x, base - (lines > 1 ? 1.9 : 0.3)], style, words).items;
+  };
+  const { tarp, under, over } = berth.kit;
+  return [...cell(COLUMNS.tarp, [tarp]), ...cell(COLUMNS.kit, [under, over])];
 }
 
 /** What was not checked, who has no berth, and a box for notes in what is left of the page. */

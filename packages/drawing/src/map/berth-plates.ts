@@ -7,7 +7,7 @@ import type { TextItem } from "../scene/text-item.ts";
 import { HALF_CLOTH_M, numberPlate, plateWidth } from "./berth-symbols.ts";
 import type { PlacedBerth } from "./berth-marks.ts";
 import { boxAround, TakenBoxes, type Box } from "./label-placement.ts";
-import type { Detail, MapView } from "./map-view.ts";
+import { inView, type Detail, type MapView } from "./map-view.ts";
 
 export interface Plates {
   readonly items: readonly Item[];
@@ -24,7 +24,7 @@ const CLOTH_IN_SIGHT = 50;
 export function berthPlates(placed: readonly PlacedBerth[], view: MapView, detail: "leaf" | "span"): Plates {
   const height = HEIGHT[detail];
   const taken = new TakenBoxes(40);
-  for (const one of placed) for (const box of bodyBoxes(one)) taken.take(box);
+  for (const box of placed.flatMap(bodyBoxes)) taken.take(box);
   const boxes: Box[] = [];
   const items = placed.map((one) => {
     const { id, verdict } = one.berth;
@@ -35,9 +35,8 @@ export function berthPlates(placed: readonly PlacedBerth[], view: MapView, detai
       detail === "leaf" ? HALF_CLOTH_M * view.pxPerM : 7,
     );
     const boxAt = (at: XY): Box => boxAround(at, halfWidth + 1, height / 2 + 1);
-    const at =
-      places.length === 1 ? places[0] : (places.find((place) => taken.isFree(boxAt(place))) ?? places[0]);
-    const where = at ?? one.middle;
+    const inside = places.filter((place) => inView(view, place, -halfWidth));
+    const where = inside.find((place) => taken.isFree(boxAt(place))) ?? inside[0] ?? one.middle;
     taken.take(boxAt(where));
     boxes.push(boxAt(where));
     return group([numberPlate(id, where, verdict, height), hitCircle(where, 22, `berth/${id}`)], {

@@ -85,7 +85,13 @@ export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene 
     options.words,
   );
   const lines = ground.sketch ? undefined : formLines(camp, view);
-  const obstacles = (camp.ground?.obstacles ?? []).map((obstacle) => obstacleSymbol(obstacle, view));
+  const obstacles = (camp.ground?.obstacles ?? []).map((obstacle) =>
+    obstacleSymbol(
+      obstacle,
+      view,
+      sheet.stems.map(({ px }) => px),
+    ),
+  );
   const items = [
     ...(lines === undefined ? [] : [lines]),
     ...dropCircles(ground, camp, view),

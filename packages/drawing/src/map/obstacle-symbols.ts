@@ -7,7 +7,7 @@ import { toPx, type MapView } from "./map-view.ts";
 import { along, aside, smoothLine } from "./smooth-line.ts";
 
 /** What lies on the ground, by kind: each with a pattern of its own, so that colour is never needed. */
-export function obstacleSymbol(obstacle: Obstacle, view: MapView): Item {
+export function obstacleSymbol(obstacle: Obstacle, view: MapView, stems: readonly XY[]): Item {
   const points = shapePoints(obstacle).map((point) => toPx(view, point));
   const ref = { ref: `obstacle/${obstacle.id}` };
   const ring = obstacle.shape.type === "polygon";
@@ -37,13 +37,19 @@ export function obstacleSymbol(obstacle: Obstacle, view: MapView): Item {
           .slice(0, 1)
           .flatMap((at) => [
             keepOutCircle(at, setback, { rim: "no", fill: "no-tint" }),
-            limbSymbol(at, Math.min(34, Math.max(16, setback * 0.9))),
+            limbSymbol(besideStem(at, stems), Math.min(34, Math.max(16, setback * 0.9))),
           ]),
         { class: "ns-overhead", ...ref },
       );
     case "other":
       return group(other(points, ring), { class: "ns-other", ...ref });
   }
+}
+
+/** A sign stands beside the stem that its cause hangs in, not on it. */
+function besideStem([x, y]: XY, stems: readonly XY[]): XY {
+  const near = stems.find(([sx, sy]) => Math.abs(sx - x) < 18 && Math.abs(sy - y) < 18);
+  return near === undefined ? [x, y] : [near[0] - 24, near[1]];
 }
 
 export function shapePoints({ shape }: Obstacle): readonly XY[] {

@@ -42,7 +42,8 @@ const LINES: LineSet = { ...SCREEN_LINES, px: 0.7, strap: 2.25, cloth: 3 };
 export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDrawing {
   const frame = compactFrame(facts, options.widthPx);
   const bottom = onPaper(frame, [0, groundRangeM(facts.berth.hang)[0]])[1];
-  const below = beneath(facts, frame, bottom + 26, options);
+  const top = bottom + 26;
+  const below = options.figures ? beneath(facts, frame, top, options) : spanAlone(facts, frame, top);
   const items = [
     ...sideFigure(facts, frame, true),
     ...levelLine(facts, frame),
@@ -266,6 +267,10 @@ function column(rows: readonly Column[], [x, top]: XY, width: number, words: Wor
     return set.items;
   });
   return { items, height: y - 18 };
+}
+
+function spanAlone(facts: BerthFacts, frame: SideFrame, top: number): BerthDrawing {
+  return { items: spanLine(facts, frame, top + 8), height: top + 40 };
 }
 
 function spanLine(facts: BerthFacts, frame: SideFrame, y: number): Item[] {

@@ -13,13 +13,19 @@ export interface BerthOptions {
   readonly widthPx: number;
   /** False keeps pulls off: for everything that is printed or shared. */
   readonly pulls?: boolean;
+  /** False leaves out the figures beneath a narrow drawing, for a page that says them itself. */
+  readonly figures?: boolean;
 }
 
 /** The side view of one berth: head left, one scale across and up, from the computed shape. */
 export function berthScene(plan: Plan, camp: Camp, berthId: string, options: BerthOptions): Scene {
   const facts = berthFacts(plan, camp, berthId);
   const draw = options.widthPx >= WIDE_PX ? berthWide : berthCompact;
-  const { items, height } = draw(facts, { ...options, pulls: options.pulls ?? true });
+  const { items, height } = draw(facts, {
+    ...options,
+    pulls: options.pulls ?? true,
+    figures: options.figures ?? true,
+  });
   return {
     name: "berth",
     size: { width: options.widthPx, height, unit: "px" },

@@ -31,6 +31,8 @@ export interface SideOptions {
   readonly words: Words;
   readonly widthPx: number;
   readonly pulls: boolean;
+  /** Whether a narrow drawing has its figures beneath. */
+  readonly figures: boolean;
 }
 
 type End = "head" | "foot";

@@ -208,7 +208,8 @@ export class KitStock {
 /** To compare parts with a rated load and parts with a breaking strength only. Source: asme-b30-9. */
 const RATED_SHARE = 5;
 
-const ASSUMED_HAMMOCK: Hammock = {
+/** Dealt where the store lists no hammock at all. */
+export const ASSUMED_HAMMOCK: Hammock = {
   id: "",
   kind: "hammock",
   count: 1,
@@ -219,7 +220,8 @@ const ASSUMED_HAMMOCK: Hammock = {
   net: DEFAULTS["kit[].net"].value,
 };
 
-const ASSUMED_SUSPENSION: Suspension = {
+/** Dealt where the store lists no suspension at all. */
+export const ASSUMED_SUSPENSION: Suspension = {
   id: "",
   kind: "suspension",
   type: DEFAULTS["kit.default.suspension.type"].value,

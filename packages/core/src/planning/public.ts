@@ -5,3 +5,6 @@ export * from "./berth-search.ts";
 export * from "./plan-camp.ts";
 export * from "./layout-model.ts";
 export * from "./layout-types.ts";
+export * from "./adjust/adjust.ts";
+export type * from "./adjust/adjust-types.ts";
+export * from "./adjust/berth-request.ts";

@@ -1,0 +1,87 @@
+import type { Finding, Verdict } from "../../outcome/finding.ts";
+import type { Radians } from "../../quantity/angle.ts";
+import type { HangInput } from "../../statics/hang-types.ts";
+
+/** What was found where it hangs: any of it, by one person alone or with a helper. */
+export interface AsHung {
+  readonly spanM?: number;
+  readonly head?: AsHungStrap;
+  readonly foot?: AsHungStrap;
+  /** How the ridgeline feels between finger and thumb, lying. Weak evidence. */
+  readonly ridgeline?: "slack" | "bends" | "tight";
+  readonly seatHeightM?: number;
+  readonly footRaiseM?: number;
+  /** Which way the sleeper slides. Weak evidence. */
+  readonly slides?: "to-foot" | "to-head" | "no";
+  /** Knees forced straight: the hang is too droopy. Weak evidence. */
+  readonly knees?: "strained" | "easy";
+}
+
+export interface AsHungStrap {
+  readonly strapHeightM?: number;
+  readonly angle?: Radians;
+}
+
+export interface AdjustInput {
+  /** The berth's hang as it was asked for. */
+  readonly request: HangInput;
+  readonly measured: AsHung;
+  /** Instructions already followed since the plan, in order. */
+  readonly followed?: readonly Instruction[];
+}
+
+/** One thing to change. `cm` is a whole number of centimetres, at least 1. */
+export interface Instruction {
+  readonly end: "head" | "foot";
+  /** The adjuster is let out or taken in; the strap on the trunk is raised or lowered. */
+  readonly action: "let-out" | "take-in" | "raise" | "lower";
+  readonly cm: number;
+}
+
+/** How it most likely hangs. Heights from each tree's own ground. */
+export interface HangState {
+  readonly spanM: number;
+  readonly head: StrapState;
+  readonly foot: StrapState;
+  readonly seatHeightM: number;
+  readonly lowPointM: number;
+  readonly footRaiseM: number;
+}
+
+export interface StrapState {
+  readonly strapHeightM: number;
+  /** Bark to hammock end, without load [m]. */
+  readonly strapLengthM: number;
+  readonly angle: Radians;
+}
+
+export type OffQuantity =
+  | "spanM"
+  | "head.strapHeightM"
+  | "foot.strapHeightM"
+  | "head.strapLengthM"
+  | "foot.strapLengthM"
+  | "seatHeightM"
+  | "footRaiseM";
+
+/** What is other than planned by more than it matters. */
+export interface AsHungOff {
+  readonly quantity: OffQuantity;
+  readonly planned: number;
+  readonly found: number;
+}
+
+export interface Adjustment {
+  readonly state: HangState;
+  readonly off: readonly AsHungOff[];
+  /** Absent where nothing needs changing, or where no one change makes it better. */
+  readonly instruction?: Instruction;
+  /** How it should hang after the instruction; as it hangs now where there is none. */
+  readonly predicted: HangState;
+  /** Of how it hangs now, by the limits of the hang alone. */
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  /** √ of the sum of squares left over, in standard deviations: far above 3, something was misread. */
+  readonly misfit: number;
+  readonly iterations: number;
+}

@@ -1,0 +1,66 @@
+import { degrees } from "../../quantity/angle.ts";
+import type { AsHung } from "./adjust-types.ts";
+import type { Come, HungModel } from "./hung-model.ts";
+
+/** One thing that was found: what it is, how sure, and where the model says the same. */
+export interface Evidence {
+  readonly found: number;
+  /** One standard deviation, in the unit of `found`. */
+  readonly error: number;
+  readonly said: (come: Come) => number;
+}
+
+/** All that was found, as numbers; feelings count as numbers with a wide error. */
+export function evidenceOf(measured: AsHung, model: HungModel): Evidence[] {
+  const { head, foot } = measured;
+  return [
+    ...number(measured.spanM, 0.03, ({ state }) => state.spanM),
+    ...number(head?.strapHeightM, 0.02, ({ state }) => state.head.strapHeightM),
+    ...number(foot?.strapHeightM, 0.02, ({ state }) => state.foot.strapHeightM),
+    ...number(head?.angle, ANGLE_ERROR, ({ state }) => state.head.angle),
+    ...number(foot?.angle, ANGLE_ERROR, ({ state }) => state.foot.angle),
+    ...number(measured.seatHeightM, 0.015, ({ state }) => state.seatHeightM),
+    ...number(measured.footRaiseM, 0.025, ({ state }) => state.footRaiseM),
+    ...feeling(measured.ridgeline, RIDGELINE, ({ ridgeN }) => ridgeN / model.weightN),
+    ...feeling(measured.slides, SLIDES, ({ state }) => state.footRaiseM),
+    ...knees(measured, model),
+  ];
+}
+
+type Feeling = readonly [middle: number, error: number];
+
+/** Pull of the ridgeline over the hung weight, by its feel. Source: common-practice; the pulls derived in statics. */
+const RIDGELINE = { slack: [0, 0.1], bends: [0.25, 0.15], tight: [0.6, 0.25] } as const;
+
+/** Foot raise by which way people say they slide [m]. Source: common-practice. */
+const SLIDES = { "to-foot": [0.03, 0.08], no: [0.2, 0.08], "to-head": [0.37, 0.08] } as const;
+
+/** How much steeper than planned a hang is whose sleeper's knees are strained, and how sure that is. Source: common-practice. */
+const KNEES_STEEPER = degrees(6);
+const KNEES_ERROR = degrees(5);
+
+/** A phone or a folded card along the strap. Source: common-practice. */
+const ANGLE_ERROR = degrees(2);
+
+function number(found: number | undefined, error: number, said: (come: Come) => number): Evidence[] {
+  return found === undefined ? [] : [{ found, error, said }];
+}
+
+function feeling<K extends string>(
+  felt: K | undefined,
+  table: Readonly<Record<K, Feeling>>,
+  said: (come: Come) => number,
+): Evidence[] {
+  if (felt === undefined) return [];
+  const [found, error] = table[felt];
+  return [{ found, error, said }];
+}
+
+function knees({ knees: felt }: AsHung, { planned }: HungModel): Evidence[] {
+  if (felt !== "strained") return [];
+  return [{ found: meanAngle(planned) + KNEES_STEEPER, error: KNEES_ERROR, said: meanAngle }];
+}
+
+export function meanAngle({ state }: Come): number {
+  return (state.head.angle + state.foot.angle) / 2;
+}

@@ -1,0 +1,104 @@
+import { succeed, refuseAll, type Outcome } from "../../outcome/outcome.ts";
+import { radians } from "../../quantity/angle.ts";
+import {
+  comeOf,
+  errorSizes,
+  ERROR_NAMES,
+  type BandInput,
+  type ErrorName,
+  type HangDeviation,
+} from "../../statics/hang-band.ts";
+import { hangCore } from "../../statics/hang-core.ts";
+import { USUAL_ERRORS } from "../../statics/hang-errors.ts";
+import { hangInputRefusals } from "../../statics/hang-input.ts";
+import { hangRig } from "../../statics/hang-rig.ts";
+import { siteOf } from "../../statics/hang-trial.ts";
+import type { HangInput } from "../../statics/hang-types.ts";
+import type { HangState, Instruction } from "./adjust-types.ts";
+
+/** A planned hang that can be asked how it would hang if things were off. */
+export interface HungModel {
+  readonly weightN: number;
+  readonly planned: Come;
+  /** One standard deviation of each thing that may be off. */
+  readonly sizes: HangDeviation;
+  readonly come: (off: HangDeviation) => Come;
+}
+
+export interface Come {
+  readonly state: HangState;
+  readonly ridgeN: number;
+}
+
+/** The model of a berth's hang as asked for; refused as the hang itself would be. */
+export function hungModel(request: HangInput): Outcome<HungModel> {
+  const failure = refuseAll(hangInputRefusals(request));
+  if (failure !== undefined) return failure;
+  const rig = hangRig(request);
+  const core = hangCore(rig, request);
+  if (!core.ok) return core;
+  const { trial } = core.value;
+  const spanM = Math.max(request.spanErrorM ?? 0, AS_HUNG_SPAN_M);
+  const errors = { ...USUAL_ERRORS, ...AS_HUNG_ERRORS, spanM };
+  const band: BandInput = { rig, rigInput: request, site: siteOf(request), trial, errors };
+  const come = (off: HangDeviation): Come => comeAt(band, off);
+  return succeed({ weightN: rig.weightN, planned: come(AS_PLANNED), sizes: errorSizes(errors), come });
+}
+
+/**
+ * What people set in the dusk is further off than what they set by the book, and the lying body is somewhere between
+ * the point and the even spread, which lifts or lowers the seat against the model [m]. Source: common-practice.
+ */
+const AS_HUNG_SPAN_M = 0.15;
+const AS_HUNG_ERRORS = { strapHeightM: 0.05, strapLengthM: 0.06, groundBetweenM: 0.05 };
+
+export const AS_PLANNED: HangDeviation = {
+  spanM: 0,
+  headHeightM: 0,
+  footHeightM: 0,
+  headStrapM: 0,
+  footStrapM: 0,
+  groundM: 0,
+  groundBetweenM: 0,
+  stretchLog: 0,
+  massRatio: 0,
+};
+
+/** Two deviations put together. */
+export function plus(a: HangDeviation, b: Partial<HangDeviation>): HangDeviation {
+  const sum = { ...a };
+  for (const name of ERROR_NAMES) sum[name] += b[name] ?? 0;
+  return sum;
+}
+
+/** What an instruction changes when it is followed. */
+export function moveOf({ end, action, cm }: Instruction): Partial<HangDeviation> {
+  const byM = (action === "let-out" || action === "raise" ? cm : -cm) / 100;
+  const isStrap = action === "let-out" || action === "take-in";
+  const name: ErrorName = isStrap ? `${end}StrapM` : `${end}HeightM`;
+  return { [name]: byM };
+}
+
+function comeAt(band: BandInput, off: HangDeviation): Come {
+  const come = comeOf(band, off);
+  const { setting } = band.trial;
+  return {
+    ridgeN: come.ridgelinePullN,
+    state: {
+      spanM: setting.spanM + off.spanM,
+      head: {
+        strapHeightM: setting.headHeightM + off.headHeightM,
+        strapLengthM: setting.headStrapM + off.headStrapM,
+        angle: radians(come["head.angle"]),
+      },
+      foot: {
+        strapHeightM: setting.footHeightM + off.footHeightM,
+        strapLengthM: setting.footStrapM + off.footStrapM,
+        angle: radians(come["foot.angle"]),
+      },
+      seatHeightM: come.seatHeightM,
+      lowPointM: come.lowPointM,
+      footRaiseM: come.footRaiseM,
+    },
+  };
+}

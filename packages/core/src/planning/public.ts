@@ -8,3 +8,4 @@ export * from "./layout-types.ts";
 export * from "./adjust/adjust.ts";
 export type * from "./adjust/adjust-types.ts";
 export * from "./adjust/berth-request.ts";
+export * from "./span-window.ts";

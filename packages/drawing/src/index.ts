@@ -22,3 +22,4 @@ export { leadersSheetScenes } from "./card/leaders-sheet-scenes.ts";
 export { markFigure } from "./figure/mark-figure.ts";
 export { beadSpan } from "./figure/bead-span.ts";
 export { doorPicture, type Door } from "./figure/door-picture.ts";
+export { mapSheetScene } from "./map/map-sheet-scene.ts";

@@ -1,4 +1,4 @@
-import type { HangQuantity } from "@nightspan/core";
+import type { HangQuantity, OkRange } from "@nightspan/core";
 import { TYPE } from "../colour/tokens.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
@@ -9,8 +9,8 @@ import type { BerthFacts, EndFacts } from "./berth-facts.ts";
 import type { BerthDrawing, SideOptions } from "./berth-wide.ts";
 import {
   bodyMarkText,
-  boundText,
   levelText,
+  limitText,
   markText,
   newtonText,
   pullText,
@@ -233,13 +233,14 @@ function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
     { item: known ? mark : levelText(facts, "short"), size: TYPE.body, weight: 700 },
     ...(known && range !== undefined
       ? [
+          { item: rangeText(range), size: TYPE.note, weight: 600 } as const,
           {
-            item: word("berth.from", { bound: boundText(range.low, range.bindsLow) }),
+            item: word("berth.above", { limit: limitText(range.bindsHigh) }),
             size: TYPE.note,
             weight: 500,
           } as const,
           {
-            item: word("berth.to", { bound: boundText(range.high, range.bindsHigh) }),
+            item: word("berth.below", { limit: limitText(range.bindsLow) }),
             size: TYPE.note,
             weight: 500,
           } as const,
@@ -252,6 +253,10 @@ function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
         ]
       : []),
   ];
+}
+
+function rangeText({ low, high }: OkRange): TextItem {
+  return word("berth.range", { low: quantity("length", low, 2), high: quantity("length", high, 2) });
 }
 
 function column(rows: readonly Column[], [x, top]: XY, width: number, words: Words): BerthDrawing {

@@ -4,6 +4,7 @@ import { quantity, word } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
 import {
   bodyMarkText,
@@ -51,15 +52,15 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
     ...levelLine(facts, frame),
     ...(options.pulls ? pulls(facts, frame) : []),
     ...headings(facts, frame),
-    ...heights(facts, frame, "head"),
-    ...heights(facts, frame, "foot"),
+    ...heights(facts, frame, "head", options.words),
+    ...heights(facts, frame, "foot", options.words),
     ...bandOf(facts, frame, "head"),
     ...bandOf(facts, frame, "foot"),
     ...lowPoint(facts, frame),
     ...seat(facts, frame),
     ...spanBelow(facts, frame, options.words),
   ];
-  return { items, height: bottomOf(facts, frame) + 76 };
+  return { items, height: bottomOf(facts, frame) + 96 };
 }
 
 function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
@@ -119,20 +120,19 @@ function placeOf({ berth, head, foot }: BerthFacts, frame: SideFrame, end: End):
 }
 
 /** Strap height above the ground at that tree, with the body mark of whoever sets it. */
-function heights(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
-  const { strap, anchor, base, out } = placeOf(facts, frame, end);
+function heights(facts: BerthFacts, frame: SideFrame, end: End, words: Words): Item[] {
+  const { strap, anchor, base, out, barkX } = placeOf(facts, frame, end);
   const x = end === "head" ? 56 : frame.rightX - 56;
   const middle = (anchor[1] + base[1]) / 2 + 26;
   if (end === "foot" && !facts.berth.groundKnown) {
-    const said = levelText(facts, "short");
-    return [
-      text(said, [frame.rightX - 12, base[1] - 14], {
-        size: TYPE.note,
-        anchor: "end",
-        weight: 600,
-        halo: "paper",
-      }),
-    ];
+    const style = {
+      size: TYPE.note,
+      weight: 600,
+      halo: "paper",
+      width: frame.rightX - 12 - barkX - 18,
+      leading: 20,
+    } as const;
+    return [...wrapped(levelText(facts, "short"), [barkX + 18, anchor[1] - 4], style, words).items];
   }
   const unsure = facts.berth.hang.band[`${end}.strapHeightM`];
   const about: TextItem[] = unsure === undefined ? [] : [aboutText(unsure)];
@@ -250,7 +250,7 @@ function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
   return [
     ...ends.map(({ strap, from, to }) => pullArrow(from, to, strap.pullN, perCm, 5)),
     ...words,
-    text(scale, [frame.rightX - 14, bottomOf(facts, frame) + 62], {
+    text(scale, [frame.rightX - 14, bottomOf(facts, frame) + 82], {
       size: TYPE.note,
       anchor: "end",
       fill: "soft",
@@ -348,7 +348,7 @@ function spanBelow(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   ];
   const unknown = facts.berth.groundKnown
     ? []
-    : [text(word("berth.ground-unknown"), [14, y + 16], { size: TYPE.note, fill: "soft", halo: "paper" })];
+    : [text(word("berth.ground-unknown"), [14, y + 36], { size: TYPE.note, fill: "soft", halo: "paper" })];
   return [
     ...drops,
     ...dimensionWithGap([left, y], [right, y], words.measure(words.labels(said), TYPE.lead, 700) + 20, DIM),

@@ -1,4 +1,4 @@
-import type { Limit, Verdict } from "@nightspan/core";
+import type { Limit } from "@nightspan/core";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
@@ -28,10 +28,6 @@ export function limitText(limit: Limit): TextItem {
   return word(`limit.${limit}`);
 }
 
-export function boundText(heightM: number, limit: Limit): TextItem {
-  return word("berth.bound", { height: quantity("length", heightM, 2), limit: limitText(limit) });
-}
-
 /** How the foot strap lies to the head strap, sighted level across. */
 export function levelText({ berth }: BerthFacts, keys: "long" | "short"): TextItem {
   const by = quantity("short-length", markHeightM(Math.abs(berth.hang.levelFootOverHeadM)), 0);
@@ -58,8 +54,4 @@ export function pullText(pullN: number): TextItem {
 
 export function newtonText(pullN: number): TextItem {
   return word("berth.newtons", { force: quantity("force", pullN, 0) });
-}
-
-export function verdictText(verdict: Verdict): TextItem {
-  return word(`verdict.${verdict}`);
 }

@@ -3,65 +3,86 @@ import { group, line, path } from "../scene/shapes.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
 import { onPaper, type SideFrame } from "./side-frame.ts";
 
-/** The ground from edge to edge, straight between the trees, level beyond; its cut face hatched. */
+/** The ground from edge to edge: straight between the trees, level beyond; its cut face hatched. */
 export function groundLine(facts: BerthFacts, frame: SideFrame): Item {
-  const { spanM, hang } = facts.berth;
-  const [head, foot] = [onPaper(frame, [0, 0]), onPaper(frame, [spanM, hang.shape.groundFootZM])];
-  const points: readonly XY[] = [[frame.leftX, head[1]], head, foot, [frame.rightX, foot[1]]];
+  const points = groundPoints(facts, frame);
   const deep = 15 * frame.lines.px;
   const strokes: PathStep[] = [];
   for (let x = frame.leftX + deep; x < frame.rightX; x += 8 * frame.lines.px) {
-    const y = heightOf(points, x);
+    const y = heightAt(points, x) + frame.lines.trunk / 2;
     strokes.push(["M", x, y], ["L", x - deep, y + deep]);
   }
+  const [head, foot] = [flareOf(facts.head, frame), flareOf(facts.foot, frame)];
+  const [headX, footX] = [onPaper(frame, [0, 0])[0], onPaper(frame, [facts.berth.spanM, 0])[0]];
+  const stretches: readonly XY[] = [
+    [frame.leftX, headX - head],
+    [headX + head, footX - foot],
+    [footX + foot, frame.rightX],
+  ];
+  const at = (x: number): XY => [x, heightAt(points, x)];
   return group(
     [
-      path(strokes, { fill: "none", stroke: "rule", width: frame.lines.dimension }),
-      line(points, { stroke: "ink", width: frame.lines.trunk, cap: "butt" }),
+      path(strokes, { fill: "none", stroke: "rule", width: frame.lines.dimension, cap: "butt" }),
+      ...stretches.map(([from, to]) =>
+        line([at(from), at(to)], { stroke: "ink", width: frame.lines.trunk, cap: "round" }),
+      ),
     ],
     { class: "ns-earth" },
   );
 }
 
-function heightOf(points: readonly XY[], x: number): number {
-  const index = Math.max(
-    1,
-    points.findIndex(([px]) => px >= x),
-  );
+function groundPoints({ berth }: BerthFacts, frame: SideFrame): readonly XY[] {
+  const [head, foot] = [onPaper(frame, [0, 0]), onPaper(frame, [berth.spanM, berth.hang.shape.groundFootZM])];
+  return [[frame.leftX, head[1]], head, foot, [frame.rightX, foot[1]]];
+}
+
+function heightAt(points: readonly XY[], x: number): number {
+  const found = points.findIndex(([px]) => px >= x);
+  const index = found < 1 ? (found === 0 ? 1 : points.length - 1) : found;
   const [[ax, ay], [bx, by]] = [points[index - 1] ?? [0, 0], points[index] ?? [1, 0]];
   return bx === ax ? ay : ay + ((by - ay) * (x - ax)) / (bx - ax);
 }
 
-export interface TrunkPlace {
-  readonly xM: number;
-  readonly groundZM: number;
+function radiusOf({ dbhM }: EndFacts, frame: SideFrame): number {
+  return Math.max(dbhM / 2, 0.03) * frame.scale;
+}
+
+/** From a trunk's middle to where its root meets the ground. */
+function flareOf(end: EndFacts, frame: SideFrame): number {
+  const r = radiusOf(end, frame);
+  return r + Math.min(r * 0.6, 0.12 * frame.scale);
 }
 
 /** A trunk to its diameter, flared at the root, broken off at the top by a plain tear. */
-export function trunk(end: EndFacts, { xM, groundZM }: TrunkPlace, frame: SideFrame): Item {
-  const r = Math.max(end.dbhM / 2, 0.03) * frame.scale;
-  const [x, base] = onPaper(frame, [xM, groundZM]);
-  const [, top] = onPaper(frame, [xM, frame.topZM]);
-  const [flare, tear] = [Math.min(r * 0.6, 0.12 * frame.scale), Math.min(r * 0.5, 12 * frame.lines.px)];
+export function trunk(facts: BerthFacts, which: "head" | "foot", frame: SideFrame): Item {
+  const end = facts[which];
+  const [r, flare] = [radiusOf(end, frame), flareOf(end, frame)];
+  const [x, base] = onPaper(
+    frame,
+    which === "head" ? [0, 0] : [facts.berth.spanM, facts.berth.hang.shape.groundFootZM],
+  );
+  const points = groundPoints(facts, frame);
+  const [left, right] = [heightAt(points, x - flare), heightAt(points, x + flare)];
+  const [, top] = onPaper(frame, [0, frame.topZM]);
+  const tear = Math.min(r * 0.5, 12 * frame.lines.px);
   const knee = base - Math.min(0.3 * frame.scale, (base - top) * 0.3);
+  const curl = (flare - r) * 0.6;
   const outline: PathStep[] = [
-    ["M", x - r - flare, base],
-    ["Q", x - r, base - flare * 0.6, x - r, knee],
+    ["M", x - flare, left],
+    ["Q", x - r, left - curl, x - r, knee],
     ["L", x - r * 0.94, top + tear],
     ["L", x - r * 0.55, top],
     ["L", x - r * 0.05, top + tear],
     ["L", x + r * 0.42, top],
     ["L", x + r * 0.94, top + tear * 0.7],
     ["L", x + r, knee],
-    ["Q", x + r, base - flare * 0.6, x + r + flare, base],
+    ["Q", x + r, right - curl, x + flare, right],
   ];
-  return group(
-    [
-      path(outline, { fill: "panel", stroke: "ink", width: frame.lines.trunk }),
-      ...(r > 10 * frame.lines.px ? [barkStrokes(x, r, base, top, frame)] : []),
-    ],
-    { class: "ns-trunk", ref: `tree/${end.id}` },
-  );
+  const bark = r > 10 * frame.lines.px ? [barkStrokes(x, r, base, top, frame)] : [];
+  return group([path(outline, { fill: "panel", stroke: "ink", width: frame.lines.trunk }), ...bark], {
+    class: "ns-trunk",
+    ref: `tree/${end.id}`,
+  });
 }
 
 function barkStrokes(x: number, r: number, base: number, top: number, frame: SideFrame): Item {

@@ -9,12 +9,12 @@ import { sleeperLying, sleeperSitting } from "./sleeper-silhouette.ts";
 /** Everything of a berth that is not a figure or a word: ground, trunks, straps, cloth, sleeper, ridgeline. */
 export function sideFigure(facts: BerthFacts, frame: SideFrame, sitting: boolean): Item[] {
   const { berth, head, foot, sleeper } = facts;
-  const { hang, spanM } = berth;
+  const { hang } = berth;
   const { shape } = hang;
   return [
     groundLine(facts, frame),
-    trunk(head, { xM: 0, groundZM: 0 }, frame),
-    trunk(foot, { xM: spanM, groundZM: shape.groundFootZM }, frame),
+    trunk(facts, "head", frame),
+    trunk(facts, "foot", frame),
     clothBehind(hang, frame),
     ...(sitting ? [sleeperSitting(hang, sleeper.statureM, frame)] : []),
     sleeperLying(hang, sleeper.statureM, frame),

@@ -5,6 +5,7 @@ import { name, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
+import { cutToWidth } from "../svg/cut-to-width.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { CardOptions } from "./card-scene.ts";
 import { CARD, EDGE, RULE } from "./card-size.ts";
@@ -92,7 +93,11 @@ function cautionsAt(top: number, camp: Camp, words: Words): Block {
   const fallback = camp.ground?.fallback;
   const where =
     fallback?.note !== undefined
-      ? word("back.fallback", { where: name(fallback.note) })
+      ? word("back.fallback", {
+          where: name(
+            cutToWidth(fallback.note, 3 * COLUMN - 30, (said) => words.measure(said, TYPE_MM.note, 500)),
+          ),
+        })
       : word(fallback?.at === undefined ? "back.fallback-none" : "back.fallback-map");
   const texts: TextItem[] = [
     ...CAUTION_GROUPS.map((keys) => sentences(keys.map((key) => word(`caution.${key}`)))),
@@ -103,13 +108,15 @@ function cautionsAt(top: number, camp: Camp, words: Words): Block {
     (item) => wrapped(item, [0, 0], { ...NOTE, weight: 500, width: COLUMN }, words).items,
   );
   const perColumn = Math.ceil(lines.length / 2);
+  // A long way to the ground fallback draws the lines closer, never off the card.
+  const leading = Math.min(NOTE.leading, (CARD.height - EDGE - top - 4) / (perColumn - 1));
   const items = lines.flatMap((item, index): Item[] => {
     if (item.kind !== "text") return [];
     const second = index >= perColumn;
     const row = second ? index - perColumn : index;
-    return [{ ...item, class: "ns-caution", at: [second ? SECOND : LEFT, top + 4 + row * NOTE.leading] }];
+    return [{ ...item, class: "ns-caution", at: [second ? SECOND : LEFT, top + 4 + row * leading] }];
   });
-  return { items: [rule(top), ...items], bottom: top + 4 + (perColumn - 1) * NOTE.leading };
+  return { items: [rule(top), ...items], bottom: top + 4 + (perColumn - 1) * leading };
 }
 
 /** The cautions by what they are about, so that the short ones share a line. */

@@ -166,7 +166,7 @@ function rowsFrom(lines: readonly CardLine[], top: number, bottom: number, words
 function rowShare({ mark, action, tick, value }: CardLine, words: Words): number {
   if (mark !== undefined) return 1.6;
   const room = RIGHT - TEXT_X - (tick === true || value !== undefined ? 8 : 0);
-  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.22 : 1;
+  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.3 : 1;
 }
 
 function rule(y: number, width: number): Item {
@@ -202,7 +202,7 @@ function row(one: CardLine, number: number, top: number, height: number, words: 
     { size, weight, width: room, leading, mostLines: 2 },
     words,
   );
-  const tick = box([RIGHT - 5, middle - 2.5], 5, 5, {
+  const tick = box([RIGHT - 5.25, middle - 2.5], 5, 5, {
     fill: "none",
     stroke: "ink",
     width: 0.5,

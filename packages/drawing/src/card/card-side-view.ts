@@ -43,6 +43,7 @@ function figures(facts: BerthFacts, frame: SideFrame): Item[] {
   const middle = (strapY + baseY) / 2;
   const below = onPaper(frame, [0, groundRangeM(berth.hang)[0]])[1] + 6.6;
   const centre = (headX + footX) / 2;
+  const between = (onPaper(frame, shape.headAnchor)[0] + onPaper(frame, shape.footGather)[0]) / 2;
   return [
     text(word("back.head-tag", { tag: name(head.tag) }), [headX, top - 1.2], {
       ...NOTE,
@@ -59,7 +60,7 @@ function figures(facts: BerthFacts, frame: SideFrame): Item[] {
     text(markText(heightM), [frame.leftX, middle], { ...NOTE, weight: 700 }),
     text(bodyMarkText(heightM, setter.statureM), [frame.leftX, middle + 3.7], { ...NOTE, maxWidth: 15 }),
     levelLine(facts, frame),
-    text(levelText(facts, "short"), [centre, strapY - 1.6], { ...NOTE, anchor: "middle", halo: "paper" }),
+    text(levelText(facts, "short"), [between, strapY - 1.6], { ...NOTE, anchor: "middle", halo: "paper" }),
     text(spanText(facts), [centre, below], { ...NOTE, anchor: "middle" }),
   ];
 }

@@ -98,10 +98,10 @@ export const ENGLISH = {
   "berth.span": "{span} bark to bark",
   "berth.span-steps": "{span} bark to bark, {steps} of your steps",
   "berth.step-it-out": "{span} bark to bark: step it out",
-  "berth.bound": "{height} {limit}",
   "berth.low-and-seat": "lowest cloth {low}, seat {seat}",
-  "berth.from": "from {bound}",
-  "berth.to": "to {bound}",
+  "berth.range": "{low} to {high}",
+  "berth.above": "above: {limit}",
+  "berth.below": "below: {limit}",
 
   "limit.trees-too-close": "trees too close",
   "limit.sling-shortest": "shortest sling",

@@ -1,0 +1,101 @@
+import { CAUTION_KEYS, DEFER_KEYS, type Camp, type Plan } from "@nightspan/core";
+import { allLookedAtText, listed, notCheckedText, sentences } from "../card/card-words.ts";
+import { TYPE } from "../colour/tokens.ts";
+import { verdictPlateItem } from "../figure/verdict-plate.ts";
+import { name, quantity, word } from "../scene/names.ts";
+import type { Item, Scene } from "../scene/scene.ts";
+import { box, group, line, text } from "../scene/shapes.ts";
+import type { TextItem, Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
+import { mapScene, type MapOptions } from "./map-scene.ts";
+
+const HEAD = 76;
+const EDGE = 16;
+
+/** The map as a sheet of its own: camp, day and verdict above, what was looked at and every caution below. */
+export function mapSheetScene(plan: Plan, camp: Camp, options: MapOptions): Scene {
+  const map = mapScene(plan, camp, options);
+  const foot = footer(plan, camp, map.size.height + HEAD, options);
+  return {
+    ...map,
+    name: "map-sheet",
+    size: { ...map.size, height: foot.bottom + EDGE },
+    ground: "paper",
+    items: [
+      group([box([0, 0], map.size.width, map.size.height, { fill: map.ground }), ...map.items], {
+        move: [0, HEAD],
+      }),
+      ...header(plan, camp, options),
+      ...foot.items,
+    ],
+  };
+}
+
+/** Camp and day at the left, the verdict in plate and word at the right, over one rule. */
+function header(plan: Plan, camp: Camp, { words, widthPx }: MapOptions): Item[] {
+  const said = word(`verdict.${plan.verdict}`);
+  const wide = words.measure(words.labels(said), TYPE.lead, 700);
+  const right = widthPx - EDGE;
+  const facts: TextItem[] = [
+    ...(camp.date === undefined ? [] : [{ day: camp.date, style: "with-weekday" } as const]),
+    word("leaders.placed", {
+      placed: quantity("count", plan.placed, 0),
+      asked: quantity("count", plan.asked, 0),
+    }),
+  ];
+  const room = right - wide - 84 - EDGE;
+  return [
+    box([0, 0], widthPx, HEAD, { fill: "paper" }),
+    text(name(camp.name), [EDGE, 36], { size: TYPE.head, weight: 700, maxWidth: room }),
+    text(listed(facts), [EDGE, 60], { size: TYPE.note, fill: "soft", maxWidth: room }),
+    verdictPlateItem(plan.verdict, [right - wide - 38, 38], 32),
+    text(said, [right, 45], { size: TYPE.lead, weight: 700, anchor: "end" }),
+    line(
+      [
+        [0, HEAD],
+        [widthPx, HEAD],
+      ],
+      { stroke: "ink", width: 1.5 },
+    ),
+  ];
+}
+
+function footer(
+  plan: Plan,
+  camp: Camp,
+  top: number,
+  { words, widthPx }: MapOptions,
+): { items: Item[]; bottom: number } {
+  const unchecked = notCheckedText(plan.notChecked);
+  const texts: readonly (readonly [TextItem, 600 | 500])[] = [
+    [sentencesOf([allLookedAtText(plan, camp), ...(unchecked === undefined ? [] : [unchecked])]), 600],
+    [sentences(CAUTION_KEYS.map((key) => word(`caution.${key}`))), 500],
+    [word("defer.all", { who: listed(DEFER_KEYS.map((key) => word(`defer.${key}`))) }), 500],
+  ];
+  let y = top + 24;
+  const items: Item[] = [
+    box([0, top], widthPx, 400, { fill: "paper" }),
+    line(
+      [
+        [0, top],
+        [widthPx, top],
+      ],
+      { stroke: "ink", width: 1.5 },
+    ),
+  ];
+  for (const [item, weight] of texts) {
+    const set = paragraph(item, y, weight, widthPx, words);
+    items.push(group(set.items, { class: "ns-cautions" }));
+    y = set.bottom + 26;
+  }
+  return { items, bottom: y - 26 };
+}
+
+function sentencesOf([first, second]: readonly TextItem[]): TextItem {
+  if (first === undefined || second === undefined) return first ?? { said: "" };
+  return word("card.looked-and-not-checked", { looked: first, unchecked: second });
+}
+
+function paragraph(item: TextItem, y: number, weight: 500 | 600, widthPx: number, words: Words) {
+  return wrapped(item, [EDGE, y], { size: TYPE.note, weight, width: widthPx - 2 * EDGE, leading: 21 }, words);
+}

@@ -115,7 +115,8 @@ function unloaded(rig: HangRig, lengthM: number, alongN: number, downN: number):
 function seatFor(rig: HangRig, { targets, limits }: TrialInput, atZero: HangFigures): number {
   if (targets.seatHeightM !== undefined) return targets.seatHeightM;
   const lowOverSeatM = atZero.lowPointM - atZero.seatHeightM;
-  const highest = Math.min(limits.seatHeightMaxM, (limits.lowPointMaxM ?? Infinity) - lowOverSeatM);
-  const lowest = Math.max(limits.seatHeightMinM, limits.lowPointMinM - lowOverSeatM);
-  return Math.max(lowest, Math.min(highest, seatHeightOf(rig.statureM)));
+  const highest = (limits.lowPointMaxM ?? Infinity) - lowOverSeatM;
+  const lowest = limits.lowPointMinM - lowOverSeatM;
+  const wanted = Math.max(lowest, Math.min(highest, seatHeightOf(rig.statureM)));
+  return Math.max(limits.seatHeightMinM, Math.min(limits.seatHeightMaxM, wanted));
 }

@@ -1,8 +1,12 @@
+import { checks, type CheckFile } from "@nightspan/checks";
 import { describe, expect, it } from "vitest";
 import { degrees, inDegrees } from "../quantity/angle.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
 import { hang } from "./hang.ts";
+import rows from "./hang.checks.json" with { type: "json" };
+import { hangCore } from "./hang-core.ts";
 import { hangInput, type HangFixture } from "./hang.fixture.ts";
+import { hangRig } from "./hang-rig.ts";
 import type { Hang } from "./hang-types.ts";
 
 function hung(given: HangFixture): Hang {
@@ -15,6 +19,30 @@ function bindsOf(given: HangFixture): readonly (string | undefined)[] {
   const outcome = hang(hangInput(given));
   return outcome.ok ? [] : outcome.refusals.map(({ binds }) => binds);
 }
+
+interface PlainHang {
+  readonly clear: number;
+  readonly body: string;
+}
+
+const CASES: CheckFile<PlainHang> = rows;
+
+checks(CASES, ({ clear, body }) => {
+  const input = hangInput({
+    spanM: clear + 0.3,
+    hammock: { lengthM: 3.35, ridgelineM: 0.83 * 3.35 },
+    suspension: { eaN: 1e8 },
+    targets: { seatHeightM: 0.45, footRaiseM: 0 },
+  });
+  const rig = hangRig(input, { body: body === "vee" ? "vee" : "arc", massRatio: 1, stretchRatio: 1 });
+  const core = hangCore(rig, input);
+  if (!core.ok) throw new Error(JSON.stringify(core.refusals));
+  const { setting, figures } = core.value.trial;
+  return {
+    strap: (setting.headHeightM + setting.footHeightM) / 2,
+    ridge_share: figures.ridgeN / rig.weightN,
+  };
+});
 
 describe("hang", () => {
   it("meets the targets: mean angle, foot raise, seat height from the stature", () => {
@@ -57,4 +85,66 @@ describe("hang", () => {
     const fields = outcome.ok ? [] : outcome.refusals.map(({ field }) => field);
     expect(fields).toEqual(["spanM", "hammock.ridgelineM", "sleeper.massKg", "targets.angle"]);
   });
+
+  it("gives the handbook's worked figure", () => {
+    const { head, foot, ridgelinePullN, lowPointM } = hung({ spanM: 4.5, hammock: { ridgelineM: 2.49 } });
+    expect([head.strapHeightM, foot.strapHeightM].map(round)).toEqual([1.623, 1.912]);
+    expect([head.strapLengthM, foot.strapLengthM].map(round)).toEqual([0.971, 1.015]);
+    expect([inDegrees(head.angle), inDegrees(foot.angle)].map(round)).toEqual([27.776, 32.224]);
+    expect([head.pullN, foot.pullN, ridgelinePullN].map((pull) => Math.round(pull ?? NaN))).toEqual([
+      772, 808, 212,
+    ]);
+    expect(round(lowPointM)).toBe(0.479);
+  });
+
+  it("moves steeper where the sling is too long for the angle asked for, and says so", () => {
+    const { head, foot, notes } = hung({ spanM: 4.3, suspension: { minM: 0.77 } });
+    expect(Math.min(head.strapLengthM, foot.strapLengthM)).toBeCloseTo(0.77, 6);
+    expect(inDegrees(head.angle) + inDegrees(foot.angle)).toBeGreaterThan(60);
+    expect(notes.join()).toContain("sling-shortest");
+  });
+
+  it("lowers a seat nobody stated for the cap on the low point, and refuses one that was stated", () => {
+    const limits = { lowPointMaxM: 0.45 };
+    expect(hung({ limits }).lowPointM).toBeCloseTo(0.45, 9);
+    expect(hung({ limits }).seatHeightM).toBeLessThan(0.45);
+    expect(bindsOf({ limits, targets: { seatHeightM: 0.5 } })).toEqual(["low-point-cap"]);
+  });
+
+  it("raises a seat nobody stated off the ground, and refuses where the seat may not go so high", () => {
+    const limits = { lowPointMinM: 0.52 };
+    expect(hung({ limits }).lowPointM).toBeCloseTo(0.52, 9);
+    expect(bindsOf({ limits: { lowPointMinM: 0.7 } })).toContain("low-point-ground");
+  });
+
+  it("tells webbing with wrap, knot and tail; of a sling the strap round the tree", () => {
+    const webbing = hung({ headDbhM: 0.4 }).head;
+    expect(webbing.webbingM).toBeCloseTo(webbing.strapLengthM + Math.PI * 0.4 + 0.4, 9);
+    const sling = hung({ headDbhM: 0.4, suspension: { type: "whoopie-sling" } }).head;
+    expect(sling.webbingM).toBeCloseTo(Math.PI * 0.4 + 0.3, 9);
+  });
+
+  it("settles overnight by centimetres, webbing more than a sling", () => {
+    const webbing = hung({}).settleM ?? NaN;
+    const sling = hung({ suspension: { type: "whoopie-sling" } }).settleM ?? NaN;
+    expect(webbing).toBeGreaterThan(0.02);
+    expect(webbing).toBeLessThan(0.1);
+    expect(sling).toBeLessThan(webbing / 2);
+  });
+
+  it("notes a short hammock and a cloth drawn nearly straight", () => {
+    expect(hung({ sleeper: { statureM: 2.15 } }).notes.join()).toContain("short hammock");
+    const flat = hung({ spanM: 6, targets: { angle: degrees(9) }, limits: { angleMin: degrees(5) } });
+    expect(flat.notes.join()).toContain("nearly straight");
+  });
+
+  it("refuses a pair whose uphill strap would be in the ground", () => {
+    expect(bindsOf({ spanM: 4.5, footGroundM: 2.9, limits: { lowPointMinM: 0.3 } })).toContain(
+      "low-point-ground",
+    );
+  });
 });
+
+function round(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

@@ -1,3 +1,5 @@
+import { existsSync } from "node:fs";
+import { resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import type { Camp, Plan } from "@nightspan/core";
 import { planFile, readCamp, summaryLines, writePlan } from "@nightspan/edge";
@@ -15,6 +17,13 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   const text = readInput(io.cwd, path);
   const opened = text.ok ? readCamp(text.value) : text;
   if (!opened.ok) return tellRefusals(path, opened.refusals, io);
+  if (
+    options.out !== undefined &&
+    options.force !== true &&
+    existsSync(resolve(io.cwd, options.out, "plan.json"))
+  ) {
+    return tellRefusals(options.out, [ALREADY_THERE], io);
+  }
   const { camp, unknownFields } = opened.value;
   tellUnknown(path, unknownFields, io);
   const planned = await planWithSolver(camp, progress(io));
@@ -29,6 +38,9 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
     options.out === undefined ? undefined : await writePapers(options.out, plan, camp, options, io);
   return refused ?? exitOf(plan);
 }
+
+/** Told before the work is done; the other papers are looked at before they are written. */
+const ALREADY_THERE = { field: "plan.json", got: "a file that is there", need: "--force to write over it" };
 
 export function exitOf({ verdict, placed, asked }: Plan): ExitCode {
   return verdict === "do-not-hang" || placed < asked ? EXIT.refused : EXIT.done;

@@ -1,13 +1,4 @@
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  renameSync,
-  rmSync,
-  writeSync,
-} from "node:fs";
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 export interface NewFile {
@@ -57,9 +48,4 @@ function stage({ path, content }: NewFile): string {
 
 function writeAll(file: number, bytes: Uint8Array): void {
   for (let done = 0; done < bytes.length;) done += writeSync(file, bytes, done);
-}
-
-/** Those of the paths where something stands already. */
-export function taken(paths: readonly string[]): readonly string[] {
-  return paths.filter((path) => existsSync(path));
 }

@@ -24,7 +24,9 @@ export interface BadRow {
 export interface RawRow {
   readonly place: string;
   readonly cells: Readonly<Record<string, unknown>>;
-  /** Faults found while the cells were read. */
+  /** True where the row as a whole cannot be read, so that its cells are not judged. */
+  readonly unreadable?: boolean;
+  /** Faults found while the row was read. */
   readonly faults: readonly Refusal[];
 }
 
@@ -33,27 +35,24 @@ export function judgeRows(raw: readonly RawRow[]): Pick<TreeList, "rows" | "bad"
   const rows: TreeDocument[] = [];
   const bad: BadRow[] = [];
   const seen = new Map<string, string>();
-  for (const { place, cells, faults } of raw) {
-    const parsed = treeSchema.safeParse(cells);
-    const refusals = [
-      ...faults,
-      ...fresh(faults, parsed.error === undefined ? [] : schemaRefusals(parsed.error.issues, cells)),
-      ...fresh(
-        faults,
-        trunkFaults(cells, "").map((fault) => ({ ...fault, field: fault.field.slice(1) })),
-      ),
-      ...twiceFault(cells["id"], seen),
-    ];
-    if (typeof cells["id"] === "string" && !seen.has(cells["id"])) seen.set(cells["id"], place);
+  for (const row of raw) {
+    const parsed = treeSchema.safeParse(row.cells);
+    const { id } = row.cells;
+    const judged = row.unreadable === true ? [] : [...cellFaults(row), ...twiceFault(id, seen)];
+    const refusals = [...row.faults, ...judged];
+    if (typeof id === "string" && !seen.has(id)) seen.set(id, row.place);
     if (refusals.length === 0 && parsed.success) rows.push(parsed.data);
-    else bad.push({ place, refusals });
+    else bad.push({ place: row.place, refusals });
   }
   return { rows, bad };
 }
 
-/** One fault a cell is enough. */
-function fresh(told: readonly Refusal[], found: readonly Refusal[]): readonly Refusal[] {
-  return found.filter(({ field }) => !told.some((fault) => fault.field === field));
+/** What the camp file's schema says of the cells, apart from those that could not be read: one fault is enough. */
+function cellFaults({ cells, faults }: RawRow): readonly Refusal[] {
+  const parsed = treeSchema.safeParse(cells);
+  const bySchema = parsed.error === undefined ? [] : schemaRefusals(parsed.error.issues, cells);
+  const byTrunk = trunkFaults(cells, "").map((fault) => ({ ...fault, field: fault.field.slice(1) }));
+  return [...bySchema, ...byTrunk].filter(({ field }) => !faults.some((fault) => fault.field === field));
 }
 
 function twiceFault(id: unknown, seen: ReadonlyMap<string, string>): readonly Refusal[] {

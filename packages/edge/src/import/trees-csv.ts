@@ -74,7 +74,12 @@ function rawRow({ line, cells }: Line, columns: readonly (TreeField | undefined)
   const read: Record<string, unknown> = {};
   if (cells.length > columns.length && cells.slice(columns.length).some((cell) => cell.trim() !== "")) {
     const need = `${columns.length} cells, as in the headings; a decimal comma makes one more`;
-    return { place, cells: {}, faults: [{ field: "row", got: `${cells.length} cells`, need }] };
+    return {
+      place,
+      cells: {},
+      unreadable: true,
+      faults: [{ field: "row", got: `${cells.length} cells`, need }],
+    };
   }
   columns.forEach((field, index) => {
     if (field === undefined) return;

@@ -58,6 +58,7 @@ function rawRow(feature: unknown, index: number, place: GlobePlace | undefined, 
     return {
       place: name,
       cells,
+      unreadable: true,
       faults: [{ field: "geometry", got, need: "a point of longitude and latitude" }],
     };
   }

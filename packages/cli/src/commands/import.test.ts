@@ -1,0 +1,95 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { exampleText, folder, lines, ran } from "../testing.fixture.ts";
+
+const GOOD = "id,x_m,y_m,dbh_cm\n1,0,0,30\n2,4,0,30\n";
+const BAD = "id,x_m,y_m,dbh_cm\n1,0,0,30\n2,x,0,30\n3,8,0,\n";
+
+interface Camp {
+  readonly name: string;
+  readonly owls?: number;
+  readonly ground: {
+    readonly trees: readonly { readonly id: string }[];
+    readonly obstacles: readonly object[];
+  };
+}
+
+function start(trees: string, name = "trees.csv"): string {
+  const camp = exampleText("demo").replace('"date"', '"owls": 3,\n  "date"');
+  return folder({ "c.camp.json": camp, [name]: trees });
+}
+
+function camp(here: string): Camp {
+  return JSON.parse(readFileSync(join(here, "c.camp.json"), "utf8")) as Camp;
+}
+
+describe("import", () => {
+  it("puts the trees in place of the old ones, keeps all else, and the old file beside", async () => {
+    const here = start(GOOD);
+    const before = readFileSync(join(here, "c.camp.json"), "utf8");
+    const { code, err } = await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(camp(here).ground.trees.map(({ id }) => id)).toEqual(["1", "2"]);
+    expect(camp(here).owls).toBe(3);
+    expect(camp(here).ground.obstacles).toHaveLength(5);
+    expect(readFileSync(join(here, "c.camp.json.before"), "utf8")).toBe(before);
+    expect(readdirSync(here).sort()).toEqual(["c.camp.json", "c.camp.json.before", "trees.csv"]);
+  });
+
+  it("imports nothing beside a bad row, and names each by its line", async () => {
+    const here = start(BAD);
+    const before = readFileSync(join(here, "c.camp.json"), "utf8");
+    const { code, out, err } = await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(lines(err)).toEqual([
+      'trees.csv: line 3: x_m: found "x", needed a number',
+      "trees.csv: line 4: dbh_cm: found nothing, needed dbh_cm, the trunk's diameter, or girth_cm, round it",
+      "trees.csv: nothing imported; --skip-bad leaves those rows out",
+    ]);
+    expect(readFileSync(join(here, "c.camp.json"), "utf8")).toBe(before);
+    expect(existsSync(join(here, "c.camp.json.before"))).toBe(false);
+  });
+
+  it("leaves bad rows out with --skip-bad, and says so", async () => {
+    const here = start(BAD);
+    const { code, err } = await ran(["import", "trees.csv", "--into", "c.camp.json", "--skip-bad"], {
+      cwd: here,
+    });
+    expect(code).toBe(0);
+    expect(lines(err).at(-1)).toBe("trees.csv: 2 left out");
+    expect(camp(here).ground.trees.map(({ id }) => id)).toEqual(["1"]);
+  });
+
+  it("does nothing to a camp that cannot be used, nor with a list that has no good row", async () => {
+    const here = folder({
+      "c.camp.json": "{}",
+      "trees.csv": GOOD,
+      "none.csv": "id,x_m,y_m,dbh_cm\n1,x,0,30\n",
+    });
+    const broken = await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    expect(broken.code).toBe(2);
+    expect(lines(broken.err)).toHaveLength(3);
+    const empty = await ran(["import", "none.csv", "--into", "c.camp.json", "--skip-bad"], {
+      cwd: start(BAD),
+    });
+    expect(empty.code).toBe(2);
+    expect(readdirSync(here).sort()).toEqual(["c.camp.json", "none.csv", "trees.csv"]);
+  });
+
+  it("reads GeoJSON by the file's name, and says why GPX is none", async () => {
+    const features = [
+      {
+        type: "Feature",
+        geometry: { type: "Point", coordinates: [7, 45] },
+        properties: { id: "A", dbh_cm: 30 },
+      },
+    ];
+    const here = start(JSON.stringify({ type: "FeatureCollection", features }), "trees.geojson");
+    expect((await ran(["import", "trees.geojson", "--into", "c.camp.json"], { cwd: here })).code).toBe(0);
+    expect(camp(here).ground).toMatchObject({ source: "gps", origin: { lat_deg: 45, lon_deg: 7 } });
+    const gpx = await ran(["import", "t.gpx", "--into", "c.camp.json"], { cwd: start("<gpx/>", "t.gpx") });
+    expect(gpx.code).toBe(2);
+    expect(gpx.err).toContain("needed CSV or GeoJSON");
+  });
+});

@@ -1,0 +1,128 @@
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { CAUTIONS, readPlan } from "@nightspan/edge";
+import { describe, expect, it } from "vitest";
+import { exampleText, folder, lines, ran, ROOT } from "../testing.fixture.ts";
+
+const DEMO = join(ROOT, "examples/demo.camp.json");
+
+interface Camp {
+  ground: { trees: { id: string; condition: string }[] };
+  kit: { id: string; rated_load_n?: number; breaking_n?: number }[];
+}
+
+/** The demo camp with something changed. */
+function changed(change: (camp: Camp) => void): string {
+  const camp = JSON.parse(exampleText("demo")) as Camp;
+  change(camp);
+  return folder({ "c.camp.json": JSON.stringify(camp) });
+}
+
+describe("plan", () => {
+  it("tells the demo camp in the order of doing", async () => {
+    const { code, out, err } = await ran(["plan", DEMO]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    await expect(out).toMatchFileSnapshot("../../golden/demo-summary.txt");
+  });
+
+  it("tells pairs without a map just as well", async () => {
+    const { code, out } = await ran(["plan", join(ROOT, "examples/pairs.camp.json")]);
+    expect(code).toBe(0);
+    await expect(out).toMatchFileSnapshot("../../golden/pairs-summary.txt");
+  });
+
+  it("has every caution, in words of its own, and never says that a berth is safe", async () => {
+    const { out } = await ran(["plan", DEMO, "--why"]);
+    for (const { text } of CAUTIONS) expect(out).toContain(text);
+    expect(out).not.toMatch(/\b(?:safe|passes|holds|guaranteed|OK)\b/i);
+  });
+
+  it("tells nobody's weight and no pull", async () => {
+    const { out } = await ran(["plan", DEMO, "--why"]);
+    expect(out).not.toMatch(/\d\s?(?:kg|N)\b/);
+  });
+
+  it("prints the plan file alone with --json, also where not everybody has a berth", async () => {
+    const good = await ran(["plan", DEMO, "--json"]);
+    expect(good.code).toBe(0);
+    expect(readPlan(good.out)).toMatchObject({
+      ok: true,
+      value: { asked: 14, placed: 14, verdict: "look-again" },
+    });
+    const few = changed((camp) => {
+      camp.ground.trees = camp.ground.trees.filter(({ id }) => id < "C");
+    });
+    const short = await ran(["plan", "c.camp.json", "--json"], { cwd: few });
+    expect(short.code).toBe(1);
+    const plan = readPlan(short.out);
+    expect(plan.ok && plan.value.placed < 14 && plan.value.unplaced.length).toBe(
+      plan.ok && 14 - plan.value.placed,
+    );
+    expect(short.err).toBe("");
+  });
+
+  it("ends with 1 where a part is too weak, and says which", async () => {
+    const weak = changed((camp) => {
+      for (const item of camp.kit) {
+        if (item.id === "webbing") item.rated_load_n = 400;
+        if (item.id === "sling") item.breaking_n = 2_000;
+      }
+    });
+    const { code, out } = await ran(["plan", "c.camp.json"], { cwd: weak });
+    expect(code).toBe(1);
+    expect(lines(out)[0]).toBe("Do not hang. 14 of 14 have a berth.");
+    expect(out).toContain("is over the rated load of webbing.");
+  });
+
+  it("is clear only where somebody looked at every tree that carries", async () => {
+    const unseen = changed((camp) => {
+      for (const tree of camp.ground.trees)
+        if (tree.condition === "healthy") tree.condition = "not-looked-at";
+    });
+    const { out } = await ran(["plan", "c.camp.json"], { cwd: unseen });
+    expect(lines(out)[0]).toContain("Look again.");
+  });
+
+  it("breaks lines at a terminal's width, and colours nothing without colour", async () => {
+    const wide = await ran(["plan", DEMO], { columns: 60 });
+    const caution = lines(wide.out).filter((line) => line.startsWith("  ") && !/^ {2}\d/.test(line));
+    expect(Math.max(...caution.slice(-20).map((line) => line.length))).toBeLessThanOrEqual(60);
+    expect(wide.out).not.toContain("\u001b");
+    expect((await ran(["plan", DEMO], { colour: true })).out).toContain("\u001b[1m");
+  });
+});
+
+describe("plan --out", () => {
+  it("writes every paper whole, with no weight and no pull on what is drawn", async () => {
+    const here = folder();
+    const { code, out } = await ran(["plan", DEMO, "--out", "papers"], { cwd: here });
+    expect(code).toBe(0);
+    expect(lines(out).at(-1)).toBe(
+      "Files in papers: plan.json, map.svg, cards.html, 14 in berths/, 28 in cards/",
+    );
+    const names = readdirSync(join(here, "papers"), { recursive: true, encoding: "utf8" });
+    expect(names.filter((name) => /\.(?:svg|json|html)$/.test(name))).toHaveLength(45);
+    expect(names.filter((name) => name.includes(".new"))).toEqual([]);
+    for (const name of names.filter((file) => /\.(?:svg|html)$/.test(file))) {
+      const paper = readFileSync(join(here, "papers", name), "utf8");
+      expect(paper).not.toMatch(/\d\s?(?:kg|N)\b/);
+      expect(paper).toMatch(/<\/(?:svg|html)>\n$/);
+    }
+  });
+
+  it("writes over nothing without --force, and then leaves no card of a berth that is gone", async () => {
+    const here = folder();
+    expect((await ran(["plan", DEMO, "--out", "."], { cwd: here })).code).toBe(0);
+    const stale = join(here, "cards", "berth-15-front.svg");
+    writeFileSync(stale, "old");
+    writeFileSync(join(here, "map.svg"), "mine");
+    const again = await ran(["plan", DEMO, "--out", "."], { cwd: here });
+    expect(again.code).toBe(2);
+    expect(again.err).toContain('map.svg: found "a file that is there", needed --force to write over it');
+    expect(readFileSync(join(here, "map.svg"), "utf8")).toBe("mine");
+    const forced = await ran(["plan", DEMO, "--out", ".", "--force"], { cwd: here });
+    expect(forced.code).toBe(0);
+    expect(readFileSync(join(here, "map.svg"), "utf8")).toContain("<svg");
+    expect(existsSync(stale)).toBe(false);
+  });
+});

@@ -43,7 +43,17 @@ export interface CampPlaces {
   readonly places: readonly CampPlace[];
   /** Pairs of place indices that cannot be used together, lower first, sorted. */
   readonly conflicts: readonly (readonly [number, number])[];
+  /** Pairs of the map that something stands in the way of, in the same order. */
+  readonly blocked: readonly BlockedStrip[];
   readonly funnel: GroundFunnel;
+}
+
+/** A pair of mapped trees whose strip of ground is not free. */
+export interface BlockedStrip {
+  readonly trees: readonly [Tree, Tree];
+  readonly by: PlaceBlock;
+  /** Id of the tree or obstacle in the way. */
+  readonly cause: string;
 }
 
 /** From stems to places by the ground alone. */

@@ -42,6 +42,7 @@ export function campPlaces(ground: Ground, rules: HouseRules): CampPlaces {
     anchors,
     places: entries.map(({ place }) => place),
     conflicts: allConflicts(entries, map.conflicts, ground.pairs),
+    blocked: map.blocked,
     funnel: {
       trees: anchors.length,
       usable: map.funnel.usable + usableTags(stated, rules),

@@ -26,6 +26,10 @@ export function mapPlaces(ground: Ground, rules: HouseRules): CampPlaces {
     anchors: trees.map((tree) => ({ id: tree.id, tree })),
     places: found.places.flatMap((place) => placeOf(place, trees, ground)),
     conflicts: found.conflicts,
+    blocked: found.blocked.flatMap(({ first, second, by, cause }) => {
+      const [a, b] = [trees[first], trees[second]];
+      return a === undefined || b === undefined ? [] : [{ trees: [a, b] as const, by, cause }];
+    }),
     funnel: {
       trees: trees.length,
       usable: found.usable,

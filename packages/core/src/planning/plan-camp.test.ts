@@ -76,6 +76,10 @@ describe("planCamp on a map", () => {
     );
     expect(near.placed).toBe(0);
     expect(near.supply.blockedBy["dead-tree"]).toBe(1);
+    expect(near.unplaced[0]?.because).toMatchObject([
+      { rule: "layout.no-berth", about: ["none-serves"] },
+      { rule: "site.dead-tree-reach", demand: 11.5, limit: 12, about: ["T03"], verdict: "do-not-hang" },
+    ]);
     const beyond = onlyBerth(
       planned(
         camp()

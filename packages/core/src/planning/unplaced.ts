@@ -1,10 +1,11 @@
 import { byRule, type Finding } from "../outcome/finding.ts";
-import type { Sleeper } from "../plan/camp.ts";
+import type { Camp, Sleeper } from "../plan/camp.ts";
 import type { Unplaced } from "../plan/plan.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
 import type { FitClass } from "./fit-classes.ts";
 import type { HangDesk } from "./hang-desk.ts";
 import type { KitDeal } from "./deal-kit.ts";
+import { blockedFindings, hazardsOf } from "./findings/surroundings.ts";
 import { refusedFindings } from "./refused-hang.ts";
 
 export interface UnplacedInput {
@@ -16,6 +17,7 @@ export interface UnplacedInput {
   readonly placed: ReadonlySet<string>;
   /** Most that can be placed, proven. */
   readonly bound: number;
+  readonly camp: Camp;
 }
 
 /** Who has no berth, and why: the kit is short, no pair serves them, or others have those that do. */
@@ -50,12 +52,19 @@ function noBerth(input: UnplacedInput, id: string, classIndex: number | undefine
     },
     "look-again",
   );
-  return isServed || classIndex === undefined ? [none] : [none, ...whyRefused(input, id, classIndex)];
+  if (isServed || classIndex === undefined) return [none];
+  return [none, ...whyBlocked(input, id), ...whyRefused(input, id, classIndex)];
 }
 
 function anyServes({ allowed, desk, ground }: UnplacedInput, classIndex: number): boolean {
   const row = allowed[classIndex];
   return ground.places.some((_, place) => row?.[place] === 1 && desk.serves(classIndex, place));
+}
+
+function whyBlocked({ camp, ground }: UnplacedInput, id: string): Finding[] {
+  if (camp.ground === undefined) return [];
+  const hazards = hazardsOf(camp.ground);
+  return blockedFindings(`sleeper/${id}`, ground.blocked.slice(0, STRIPS_LOOKED_AT), hazards, camp.rules);
 }
 
 /** The first pairs whose hang was refused, each with the limits in its way. */
@@ -71,6 +80,9 @@ function whyRefused({ classes, ground, desk }: UnplacedInput, id: string, classI
     return refusedFindings({ trees, kit, limits: fit.limits, refusals: outcome.refusals });
   });
 }
+
+/** Blocked pairs that are looked at for the causes to tell. */
+const STRIPS_LOOKED_AT = 200;
 
 /** No more pairs than a person reads. */
 const PAIRS_TOLD = 12;

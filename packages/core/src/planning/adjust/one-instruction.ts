@@ -78,7 +78,7 @@ function tryOut(model: HungModel, limits: HangLimits, off: HangDeviation, instru
 const LEAST_STRAP_M = 0.05;
 
 /** How far a state is from its plan and past its limits: squares, each over its own tolerance. */
-export function trouble(model: HungModel, limits: HangLimits, come: Come): number {
+function trouble(model: HungModel, limits: HangLimits, come: Come): number {
   const { planned } = model;
   const { state } = come;
   const aims = [

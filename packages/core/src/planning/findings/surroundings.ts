@@ -1,10 +1,13 @@
 import { compare, kept, type Finding } from "../../outcome/finding.ts";
 import type { Ground } from "../../plan/camp.ts";
+import type { HouseRules } from "../../plan/house-rules.ts";
 import { pointToConvex } from "../../geometry/polygon-distance.ts";
 import { estimatedHeightM } from "../../site/estimated-height.ts";
 import type { GroundXY, Obstacle } from "../../site/obstacle.ts";
+import { hexagonFootprint } from "../../site/hexagon-footprint.ts";
 import { shapeToFootprintM } from "../../site/shape-distance.ts";
 import type { Tree } from "../../site/tree.ts";
+import type { BlockedStrip } from "../camp-places-types.ts";
 import { berthSubject, type BerthCase } from "./berth-case.ts";
 
 /** All that may fall or burn in a camp, sorted out once for all its berths. */
@@ -26,35 +29,63 @@ export function hazardsOf(ground: Pick<Ground, "trees" | "obstacles">): Hazards 
  * How far the berth's ground is from what may fall or burn: for dead and doubtful trees, overhead hazards and
  * set-backs, each the one that comes nearest to its limit. Nothing for a berth that is not on the map.
  */
-export function surroundingFindings(berth: BerthCase, { falling, overhead, setbacks }: Hazards): Finding[] {
+export function surroundingFindings(berth: BerthCase, hazards: Hazards): Finding[] {
   const { footprint } = berth.place;
   if (footprint === undefined) return [];
+  const strip = { subject: berthSubject(berth.id), footprint, rules: berth.camp.rules };
   return [
-    ...nearest(falling.flatMap((tree) => fallingTree(berth, tree, footprint))),
-    ...nearest(overhead.map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
-    ...nearest(setbacks.map((obstacle) => obstacleFinding(berth, obstacle, footprint))),
+    ...nearest(hazards.falling.flatMap((tree) => fallingTree(strip, tree))),
+    ...nearest(hazards.overhead.map((obstacle) => obstacleFinding(strip, obstacle))),
+    ...nearest(hazards.setbacks.map((obstacle) => obstacleFinding(strip, obstacle))),
   ];
+}
+
+/** What stands in the way of every pair of a map: for each cause the pair that it leaves the most room. */
+export function blockedFindings(
+  subject: string,
+  blocked: readonly BlockedStrip[],
+  { falling, overhead, setbacks }: Hazards,
+  rules: HouseRules,
+): Finding[] {
+  const trees = new Map(falling.map((tree) => [tree.id, tree]));
+  const obstacles = new Map([...overhead, ...setbacks].map((obstacle) => [obstacle.id, obstacle]));
+  const best = new Map<string, Finding>();
+  for (const { trees: ends, by, cause } of blocked) {
+    const [a, b] = ends.map(({ xM, yM }): GroundXY => [xM, yM]);
+    if (by === "stem" || a === undefined || b === undefined) continue;
+    const strip = { subject, rules, footprint: hexagonFootprint(a, b, rules.footprintHalfWidthM.value) };
+    const [tree, obstacle] = by === "dead-tree" ? [trees.get(cause)] : [undefined, obstacles.get(cause)];
+    const found = tree === undefined ? [] : fallingTree(strip, tree);
+    if (obstacle !== undefined) found.push(obstacleFinding(strip, obstacle));
+    for (const finding of found) {
+      const known = best.get(cause);
+      if (known === undefined || finding.demand > known.demand) best.set(cause, finding);
+    }
+  }
+  return [...best.values()];
+}
+
+interface Strip {
+  readonly subject: string;
+  readonly footprint: readonly GroundXY[];
+  readonly rules: HouseRules;
 }
 
 function nearest(findings: readonly Finding[]): Finding[] {
   const [first, ...rest] = findings;
   if (first === undefined) return [];
-  return [
-    rest.reduce(
-      (worst, next) => ((next.margin ?? Infinity) < (worst.margin ?? Infinity) ? next : worst),
-      first,
-    ),
-  ];
+  const room = ({ margin }: Finding): number => margin ?? Infinity;
+  return [rest.reduce((worst, next) => (room(next) < room(worst) ? next : worst), first)];
 }
 
-function fallingTree({ id, camp }: BerthCase, tree: Tree, footprint: readonly GroundXY[]): Finding[] {
-  const { deadTreeHeights, doubtfulTreeHeights } = camp.rules;
+function fallingTree({ subject, footprint, rules }: Strip, tree: Tree): Finding[] {
+  const { deadTreeHeights, doubtfulTreeHeights } = rules;
   const heights = tree.condition === "dead" ? deadTreeHeights : (doubtfulTreeHeights ?? deadTreeHeights);
   if (!(heights.value > 0)) return [];
   const finding = {
     rule: tree.heightM === undefined ? "tree.height-estimated" : "site.dead-tree-reach",
     source: "house-rules",
-    subject: berthSubject(id),
+    subject,
     sense: "at-least",
     demand: pointToConvex([tree.xM, tree.yM], footprint),
     limit: heights.value * estimatedHeightM(tree),
@@ -64,12 +95,12 @@ function fallingTree({ id, camp }: BerthCase, tree: Tree, footprint: readonly Gr
   return [tree.heightM === undefined ? compare(finding) : kept(finding, "do-not-hang")];
 }
 
-function obstacleFinding({ id }: BerthCase, obstacle: Obstacle, footprint: readonly GroundXY[]): Finding {
+function obstacleFinding({ subject, footprint }: Strip, obstacle: Obstacle): Finding {
   return kept(
     {
       rule: obstacle.kind === "overhead" ? "site.overhead-reach" : "site.setback",
       source: "house-rules",
-      subject: berthSubject(id),
+      subject,
       sense: "at-least",
       demand: shapeToFootprintM(obstacle.shape, footprint),
       limit: obstacle.setbackM,

@@ -1,4 +1,5 @@
 import type { Refusal } from "../outcome/outcome.ts";
+import { between } from "./between.ts";
 
 /** What both cable models ask of their input, by field. */
 export function cableRefusals(input: {
@@ -22,10 +23,5 @@ export function cableRefusals(input: {
       : []),
   ];
 }
-
-export function between(field: string, got: number, low: number, high: number): readonly Refusal[] {
-  return got >= low && got <= high ? [] : [{ field, got, need: `from ${low} to ${high}` }];
-}
-
 const MOST_CHORDS = 1e6;
 const STEEPEST = 1e6;

@@ -1,7 +1,8 @@
 import type { Basis } from "../outcome/basis.ts";
 import { refuse, refuseAll, succeed, type Outcome, type Refusal } from "../outcome/outcome.ts";
 import { cableFigures, cableSums, type CableForces } from "./cable-figures.ts";
-import { between, cableRefusals } from "./cable-input.ts";
+import { between } from "./between.ts";
+import { cableRefusals } from "./cable-input.ts";
 import { catenaryShape } from "./catenary.ts";
 
 export interface ElasticCatenaryInput {

@@ -1,0 +1,42 @@
+import { checks } from "@nightspan/checks";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import rows from "./drop-load.checks.json" with { type: "json" };
+import { dropLoad } from "./drop-load.ts";
+
+function peakOf(weightN: number, dropM: number, stiffnessNPerM: number): number {
+  const outcome = dropLoad({ weightN, dropM, stiffnessNPerM });
+  return outcome.ok ? outcome.value.peakN : NaN;
+}
+
+checks(rows, ({ weight, drop, stiffness }) => ({ peak: peakOf(weight, drop, stiffness) }));
+
+describe("drop-load", () => {
+  it("keeps the energy: fall and stretch against the spring", () => {
+    const draw = fc.tuple(
+      fc.double({ min: 100, max: 2000, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 500, max: 1e6, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(draw, ([weightN, dropM, stiffnessNPerM]) => {
+        const peakN = peakOf(weightN, dropM, stiffnessNPerM);
+        const stretchM = peakN / stiffnessNPerM;
+        const fallen = weightN * (dropM + stretchM);
+        expect((stiffnessNPerM * stretchM ** 2) / 2 / fallen).toBeCloseTo(1, 9);
+      }),
+      { seed: 1, numRuns: 200 },
+    );
+  });
+
+  it("grows with the drop and with the stiffness", () => {
+    expect(peakOf(800, 0.2, 20_000)).toBeGreaterThan(peakOf(800, 0.1, 20_000));
+    expect(peakOf(800, 0.1, 40_000)).toBeGreaterThan(peakOf(800, 0.1, 20_000));
+  });
+
+  it("refuses by field", () => {
+    const outcome = dropLoad({ weightN: 0, dropM: -1, stiffnessNPerM: Number.NaN });
+    const fields = outcome.ok ? [] : outcome.refusals.map(({ field }) => field);
+    expect(fields).toEqual(["weightN", "dropM", "stiffnessNPerM"]);
+  });
+});

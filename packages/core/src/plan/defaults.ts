@@ -146,6 +146,12 @@ export const DEFAULTS = {
     why: "A usual gathered-end hammock, where the store lists no hammock at all.",
     source: "common-practice",
   },
+  "kit.default.hammock.ridgeline_ratio": {
+    value: 0.83,
+    unit: "1",
+    why: "A ridgeline of 0.83 of the cloth is where most people start; where the store lists no hammock at all.",
+    source: "common-practice",
+  },
   "kit.default.suspension.type": {
     value: "tied-webbing",
     unit: "",

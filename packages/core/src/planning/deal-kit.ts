@@ -73,15 +73,17 @@ function shortage(sleeper: Sleeper, stock: KitStock, people: number): Finding[] 
 function assumedDefaults(dealt: readonly DealtKit[]): DefaultUsed[] {
   const of = (part: AssumedPart): string[] =>
     dealt.filter(({ assumed }) => assumed.includes(part)).map(({ sleeper }) => sleeper.id);
-  const used = (
-    field: "kit.default.hammock.length_m" | "kit.default.suspension.type",
-    people: readonly string[],
-  ): DefaultUsed[] => (people.length > 0 ? [{ field, value: DEFAULTS[field].value, for: people }] : []);
+  const used = (field: AssumedField, people: readonly string[]): DefaultUsed[] =>
+    people.length > 0 ? [{ field, value: DEFAULTS[field].value, for: people }] : [];
   return [
     ...used("kit.default.hammock.length_m", of("hammock")),
+    ...used("kit.default.hammock.ridgeline_ratio", of("hammock")),
     ...used("kit.default.suspension.type", of("suspension")),
   ];
 }
+
+type AssumedField =
+  "kit.default.hammock.length_m" | "kit.default.hammock.ridgeline_ratio" | "kit.default.suspension.type";
 
 function heaviestFirst(a: Sleeper, b: Sleeper): number {
   return b.massKg - a.massKg || b.statureM - a.statureM || byCodeUnit(a.id, b.id);

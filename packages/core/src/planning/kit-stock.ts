@@ -215,6 +215,8 @@ export const ASSUMED_HAMMOCK: Hammock = {
   count: 1,
   state: "in-use",
   lengthM: DEFAULTS["kit.default.hammock.length_m"].value,
+  ridgelineM:
+    DEFAULTS["kit.default.hammock.length_m"].value * DEFAULTS["kit.default.hammock.ridgeline_ratio"].value,
   widthM: DEFAULTS["kit[].width_m"].value,
   layers: DEFAULTS["kit[].layers"].value,
   net: DEFAULTS["kit[].net"].value,

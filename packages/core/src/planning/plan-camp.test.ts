@@ -404,6 +404,7 @@ describe("planCamp and kit", () => {
     );
     expect(plan.defaultsUsed.map(({ field }) => field)).toEqual([
       "kit.default.hammock.length_m",
+      "kit.default.hammock.ridgeline_ratio",
       "kit.default.suspension.type",
     ]);
     expect(onlyBerth(plan).kit).toEqual({});

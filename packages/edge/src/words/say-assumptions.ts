@@ -68,6 +68,8 @@ const WEIGHTY: Readonly<Record<string, Say>> = {
   "rules.preset": (_, value) =>
     `House rules that are not given are the "${value}" preset, our own neutral figures. Ask the land manager.`,
   "kit.default.hammock.length_m": (_, value) => `No hammock is listed: a usual one of ${value} m is assumed.`,
+  "kit.default.hammock.ridgeline_ratio": (_, value) =>
+    `No hammock is listed: a ridgeline of ${value} of its length is assumed.`,
   "kit.default.suspension.type": () => "No suspension is listed: tied webbing of 25 mm is assumed.",
   "kit[].min_m": (whom) => `The shortest length of ${whom} is not given: none is assumed.`,
 };

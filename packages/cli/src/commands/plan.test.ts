@@ -118,7 +118,15 @@ describe("plan --out", () => {
     writeFileSync(join(here, "map.svg"), "mine");
     const again = await ran(["plan", DEMO, "--out", "."], { cwd: here });
     expect(again.code).toBe(2);
-    expect(again.err).toContain('map.svg: found "a file that is there", needed --force to write over it');
+    expect(lines(again.err)).toEqual([
+      '.: plan.json: found "a file that is there", needed --force to write over it',
+    ]);
+    expect(again.out).toBe("");
+    rmSync(join(here, "plan.json"));
+    const without = await ran(["plan", DEMO, "--out", "."], { cwd: here });
+    expect(without.code).toBe(2);
+    expect(without.err).toContain('map.svg: found "a file that is there", needed --force to write over it');
+    expect(existsSync(join(here, "plan.json"))).toBe(false);
     expect(readFileSync(join(here, "map.svg"), "utf8")).toBe("mine");
     const forced = await ran(["plan", DEMO, "--out", ".", "--force"], { cwd: here });
     expect(forced.code).toBe(0);

@@ -1,6 +1,6 @@
 import type { Camp } from "@nightspan/core";
 import type { campSchema } from "./camp-schema.ts";
-import type { z } from "./fields.ts";
+import type * as z from "zod/mini";
 
 /** The camp file as it is written and edited. Fields that the schema does not know ride along. */
 export type CampDocument = z.infer<typeof campSchema>;

@@ -1,4 +1,5 @@
-import { day, list, number, record, text, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { day, list, number, record, text } from "./fields.ts";
 import { groundSchema, groupSchema } from "./ground-schema.ts";
 import { kitSchema } from "./kit-schema.ts";
 import { nightSchema } from "./night-schema.ts";

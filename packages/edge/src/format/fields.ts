@@ -3,8 +3,6 @@ import * as z from "zod/mini";
 // No code is made from strings at run time: the page's Content-Security-Policy forbids it.
 z.config({ jitless: true });
 
-export { z };
-
 /** A number within inclusive bounds. One sentence is refusal and description alike. */
 export function number(low: number, high: number, unit = "") {
   const need = `a number from ${low} to ${high}${unit === "" ? "" : ` ${unit}`}`;

@@ -1,4 +1,5 @@
-import { choice, day, flag, list, number, record, text, whole, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { choice, day, flag, list, number, record, text, whole } from "./fields.ts";
 
 export const id = () => text("an id");
 

@@ -1,5 +1,5 @@
 import { campSchema } from "./camp-schema.ts";
-import { z } from "./fields.ts";
+import * as z from "zod/mini";
 import { pairSchema, treeSchema } from "./ground-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 

@@ -1,4 +1,5 @@
-import { choice, flag, number, record, text, whole, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { choice, flag, number, record, text, whole } from "./fields.ts";
 import { id } from "./ground-schema.ts";
 
 const common = () => ({

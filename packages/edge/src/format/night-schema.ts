@@ -1,4 +1,5 @@
-import { list, number, record, text, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { list, number, record, text } from "./fields.ts";
 
 const air = () => number(-60, 50, "°C");
 const wind = () => number(0, 80, "m/s");

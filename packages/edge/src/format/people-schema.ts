@@ -1,4 +1,5 @@
-import { choice, flag, list, number, record, text, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { choice, flag, list, number, record, text } from "./fields.ts";
 import { id } from "./ground-schema.ts";
 
 const MASS_BAND = /^\s*(\d+(?:\.\d+)?)\s*[-\u2013]\s*(\d+(?:\.\d+)?)\s*(?:kg)?\s*$/;

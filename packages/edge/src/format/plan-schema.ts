@@ -1,4 +1,5 @@
-import { choice, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { choice } from "./fields.ts";
 
 export const PLAN_FORMAT = "nightspan-plan/1";
 

@@ -1,4 +1,5 @@
-import { choice, day, number, record, text, z } from "./fields.ts";
+import * as z from "zod/mini";
+import { choice, day, number, record, text } from "./fields.ts";
 import { hammocksPerTree } from "./ground-schema.ts";
 
 /** A house rule: its value alone, or with who says so and the day it was read. */

@@ -1,5 +1,5 @@
 import type { Refusal } from "@nightspan/core";
-import type { z } from "./fields.ts";
+import type * as z from "zod/mini";
 import { fieldPath, valueAt } from "./raw.ts";
 
 /** The schema's issues as refusals: field path, what stands there, what is needed. */

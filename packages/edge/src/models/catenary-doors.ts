@@ -1,5 +1,5 @@
 import { catenary, elasticCatenary, succeed, type Catenary } from "@nightspan/core";
-import { z } from "../format/fields.ts";
+import * as z from "zod/mini";
 import { tidy } from "../format/tidy.ts";
 import { inFileForm, read, type Door } from "./door.ts";
 

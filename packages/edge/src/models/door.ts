@@ -1,5 +1,5 @@
 import { succeed, type Basis, type LinearSolver, type Outcome, type Refusal } from "@nightspan/core";
-import type { z } from "../format/fields.ts";
+import type * as z from "zod/mini";
 import { fieldPath } from "../format/raw.ts";
 import { schemaRefusals } from "../format/schema-refusals.ts";
 

@@ -8,7 +8,8 @@ import {
   type Outcome,
   type Refusal,
 } from "@nightspan/core";
-import { choice, number, z } from "../format/fields.ts";
+import * as z from "zod/mini";
+import { choice, number } from "../format/fields.ts";
 import { hangFile } from "../format/hang-file.ts";
 import { present } from "../format/optional.ts";
 import { inFileForm, read, type Door } from "./door.ts";

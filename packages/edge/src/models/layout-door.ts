@@ -1,5 +1,6 @@
 import { layoutModel, succeed, type LayoutRules, type Tree } from "@nightspan/core";
-import { choice, list, number, whole, z } from "../format/fields.ts";
+import * as z from "zod/mini";
+import { choice, list, number, whole } from "../format/fields.ts";
 import { trunkFaults } from "../format/ground-checks.ts";
 import { treeSchema } from "../format/ground-schema.ts";
 import { convert, present } from "../format/optional.ts";

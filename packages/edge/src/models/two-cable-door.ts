@@ -1,5 +1,6 @@
 import { degrees, succeed, twoCable } from "@nightspan/core";
-import { number, z } from "../format/fields.ts";
+import * as z from "zod/mini";
+import { number } from "../format/fields.ts";
 import { tidy } from "../format/tidy.ts";
 import { inFileForm, read, type Door } from "./door.ts";
 

@@ -38,14 +38,14 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "tree.trunk-unknown": (f, names) => `Nobody has measured the trunk of ${tree(f, names)}. Measure it.`,
   "tree.looked-at": sayLooked("at"),
   "tree.above-looked-at": sayLooked("above"),
-  "tree.doubtful": (f, names) => `${tree(f, names)} is doubtful. Ask an arborist, and stay out of its reach.`,
-  "tree.dead": (f, names) => `${tree(f, names)} is dead. Never tie to it, and stay out of its reach.`,
-  "tree.not-allowed": (f, names) => `${tree(f, names)} may not be used here.`,
+  "tree.doubtful": (f, names) => `Doubtful: ${tree(f, names)}. Ask an arborist, and stay out of its reach.`,
+  "tree.dead": (f, names) => `Dead: ${tree(f, names)}. Never tie to it, and stay out of its reach.`,
+  "tree.not-allowed": (f, names) => `Not to be used: ${tree(f, names)}.`,
   "tree.bending": (f, names) => `The trunk of ${tree(f, names)} is bent ${nearness(f)} what its wood bears.`,
   "tree.bark-pressure": (f, names) =>
     `The strap presses the bark of ${tree(f, names)} ${nearness(f)} the limit.`,
   "tree.height-estimated": (f, names) =>
-    `${other(f, names)} may fall: ${measured("the berth is", f, length, "from it")} Its height is an estimate. Measure it.`,
+    `May fall: ${other(f, names)}. ${measured("The berth is", f, length, "from it")} Its height is an estimate. Measure it.`,
   "tree.species-unknown": (f, names) =>
     `Nobody has named the species of ${tree(f, names)}: it is taken as weak wood.`,
   "span.least": (f) => measured("The trees stand", f, length, "apart"),
@@ -59,7 +59,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "site.overhead-reach": (f) =>
     measured(`From under ${item(f, "what hangs above")} the berth is`, f, length, "away"),
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
-  "site.capacity": (f, names) => `${tree(f, names)} carries ${f.demand} of at most ${f.limit} hammocks.`,
+  "site.capacity": (f, names) => `On ${tree(f, names)} hang ${f.demand} hammocks, at most ${f.limit}.`,
   "layout.no-berth": sayNoBerth,
   "layout.kit-short": (f) =>
     f.demand < f.limit

@@ -1,5 +1,6 @@
 import { Command } from "commander";
 import { ENGINE } from "@nightspan/edge";
+import type { BerthOptions, ImportOptions, PlanOptions } from "./options.ts";
 import type { Io } from "./io.ts";
 
 /** What a command needs to answer: the process round it, and where its exit code goes. */
@@ -46,13 +47,6 @@ function addPlan(program: Command, session: Session): void {
     });
 }
 
-export interface PlanOptions {
-  readonly json?: boolean;
-  readonly out?: string;
-  readonly force?: boolean;
-  readonly why?: boolean;
-}
-
 function addBerth(program: Command, session: Session): void {
   program
     .command("berth")
@@ -72,20 +66,6 @@ function addBerth(program: Command, session: Session): void {
       const { berthCommand } = await import("./commands/berth.ts");
       session.end(await berthCommand(options, session.io));
     });
-}
-
-export interface BerthOptions {
-  readonly span?: string;
-  readonly steps?: string;
-  readonly step?: string;
-  readonly stature: string;
-  readonly mass?: string;
-  readonly fall?: string;
-  readonly trunk?: string;
-  readonly hammock?: string;
-  readonly ridgeline?: string;
-  readonly sling?: string;
-  readonly json?: boolean;
 }
 
 function addCheck(program: Command, session: Session): void {
@@ -111,11 +91,6 @@ function addImport(program: Command, session: Session): void {
       const { importCommand } = await import("./commands/import.ts");
       session.end(importCommand(file, options, session.io));
     });
-}
-
-export interface ImportOptions {
-  readonly into: string;
-  readonly skipBad?: boolean;
 }
 
 function addModel(program: Command, session: Session): void {

@@ -12,7 +12,7 @@ import {
 import type { ExitCode } from "../exit-code.ts";
 import type { Io } from "../io.ts";
 import { planWithSolver } from "../plan-with-solver.ts";
-import type { BerthOptions } from "../program.ts";
+import type { BerthOptions } from "../options.ts";
 import { tellRefusals } from "../refusals.ts";
 import { tellSummary } from "../tell-summary.ts";
 import { exitOf } from "./plan.ts";

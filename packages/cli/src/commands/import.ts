@@ -16,7 +16,7 @@ import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
 import { writeFiles } from "../files/write-files.ts";
 import type { Io } from "../io.ts";
-import type { ImportOptions } from "../program.ts";
+import type { ImportOptions } from "../options.ts";
 import { tellRefusals } from "../refusals.ts";
 
 /** `import`: trees from a list into a camp file; its last state goes to CAMP.before first. */

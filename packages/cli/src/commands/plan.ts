@@ -7,7 +7,7 @@ import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
 import type { Io } from "../io.ts";
 import { planWithSolver } from "../plan-with-solver.ts";
-import type { PlanOptions } from "../program.ts";
+import type { PlanOptions } from "../options.ts";
 import { tellRefusals, tellUnknown } from "../refusals.ts";
 import { tellSummary } from "../tell-summary.ts";
 

@@ -1,0 +1,27 @@
+/** The options of each command as the command line gives them. */
+
+export interface PlanOptions {
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly force?: boolean;
+  readonly why?: boolean;
+}
+
+export interface BerthOptions {
+  readonly span?: string;
+  readonly steps?: string;
+  readonly step?: string;
+  readonly stature: string;
+  readonly mass?: string;
+  readonly fall?: string;
+  readonly trunk?: string;
+  readonly hammock?: string;
+  readonly ridgeline?: string;
+  readonly sling?: string;
+  readonly json?: boolean;
+}
+
+export interface ImportOptions {
+  readonly into: string;
+  readonly skipBad?: boolean;
+}

@@ -117,6 +117,7 @@ function worstOf(
   start: HangStart,
 ): Overstep {
   if (!(Math.min(setting.headStrapM, setting.footStrapM) > 0)) return TOO_CLOSE;
+  if (cannotReach(rig, site, setting)) return TOO_FAR;
   const figures = hangFigures(rig, site, setting, start);
   if (!figures.converged) return TOO_CLOSE;
   const told = strapOversteps(input, strapFigures(rig, setting, figures));
@@ -137,6 +138,18 @@ const TOO_CLOSE: Overstep = {
   got: 0,
   bound: 0,
 };
+
+/** Straps and cloth that do not reach across: flatter than any limit. */
+const TOO_FAR: Overstep = { ...TOO_CLOSE, limit: "angle-flattest" };
+
+/** Whether straps and hammock pulled straight, before any stretch, fall short of the other tree. */
+function cannotReach(rig: HangRig, site: HangSite, setting: HangSetting): boolean {
+  const dxM = setting.spanM - site.headRadiusM - site.footRadiusM;
+  const dzM = site.footGroundM + setting.footHeightM - setting.headHeightM;
+  const betweenM = Math.min(rig.clothM, rig.ridgelineM ?? Infinity);
+  const straightM = setting.headStrapM + betweenM + setting.footStrapM;
+  return straightM * straightM <= dxM * dxM + dzM * dzM;
+}
 
 function plannedOf({ setting, straps }: HangTrial, quantity: SetQuantity): number {
   if (quantity === "head.strapLengthM") return straps.headStrapM;

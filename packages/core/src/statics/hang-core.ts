@@ -20,6 +20,12 @@ export interface HangCore {
   readonly movedBy: Limit | undefined;
 }
 
+/** The mean angles at which the first strap meets its limit, where they are known already. */
+export interface AngleEdges {
+  readonly flatter: number;
+  readonly steeper: number;
+}
+
 export type HangCoreInput = TrialInput & LimitInput;
 
 /**
@@ -32,12 +38,12 @@ export type HangCoreInput = TrialInput & LimitInput;
  * Error    forces to 1e-10 of the weight; where a limit binds, to 1e-8 m or rad inside it
  * Source   hang-chain
  */
-export function hangCore(rig: HangRig, input: HangCoreInput): Outcome<HangCore> {
+export function hangCore(rig: HangRig, input: HangCoreInput, edges?: AngleEdges): Outcome<HangCore> {
   const target = tried(rig, input, input.targets.angle);
   const wish = wishOf(target.broken);
   if (wish === undefined) return close(target, undefined);
   if (wish === "neither") return refused(target.broken);
-  const moved = nearestThatServes(rig, input, wish);
+  const moved = nearestThatServes(rig, input, wish, edges?.[wish]);
   return close(moved, target.broken.find((step) => step.wish === wish)?.limit);
 }
 
@@ -75,9 +81,14 @@ function wishOf(broken: readonly Overstep[]): Wish | undefined {
  * Moves the mean angle from the target the way wished, no further than the strap that comes first to its
  * limit, and stops at the first angle where nothing wishes to go on.
  */
-function nearestThatServes(rig: HangRig, input: HangCoreInput, wish: "flatter" | "steeper"): Tried {
+function nearestThatServes(
+  rig: HangRig,
+  input: HangCoreInput,
+  wish: "flatter" | "steeper",
+  knownEdge: number | undefined,
+): Tried {
   const { angle } = input.targets;
-  const edgeAngle = furthestAngle(rig, input, wish);
+  const edgeAngle = knownEdge ?? furthestAngle(rig, input, wish);
   const edge = tried(rig, input, edgeAngle);
   if (worstOver(edge.oversteps, wish) > 0) return edge;
   const over = (mean: number) => worstOver(tried(rig, input, mean).oversteps, wish) + INSIDE;

@@ -35,12 +35,13 @@ export function screenHang(kit: HangKit): (pair: HangPair) => ScreenedHang {
   const bad = hangInputRefusals({ ...kit, ...ANY_PAIR });
   if (bad.length > 0) return () => ({ serves: false, binds: bad.flatMap(({ binds }) => binds ?? []) });
   const rig = hangRig(kit);
-  const flattest = formOf(rig, kit, furthestAngle(rig, kit, "flatter"));
-  const steepest = formOf(rig, kit, furthestAngle(rig, kit, "steeper"));
+  const edges = { flatter: furthestAngle(rig, kit, "flatter"), steeper: furthestAngle(rig, kit, "steeper") };
+  const flattest = formOf(rig, kit, edges.flatter);
+  const steepest = formOf(rig, kit, edges.steeper);
   return (pair) => {
     const bound = boundBy(kit, pair, flattest, steepest);
     if (bound !== undefined) return { serves: false, binds: [bound] };
-    const core = hangCore(rig, { ...kit, ...pair });
+    const core = hangCore(rig, { ...kit, ...pair }, edges);
     if (!core.ok) return { serves: false, binds: core.refusals.flatMap(({ binds }) => binds ?? []) };
     return { serves: true, angleOff: radians(core.value.trial.straps.meanAngle - kit.targets.angle) };
   };

@@ -8,7 +8,7 @@ import {
   type Measure,
   type Scene,
 } from "@nightspan/drawing";
-import { labels, measure, planFile, writePlan } from "@nightspan/edge";
+import { cardReason, labels, measure, namesOf, planFile, writePlan } from "@nightspan/edge";
 import { cardSheets } from "./card-sheets.ts";
 import type { Paper } from "./put-papers.ts";
 
@@ -26,12 +26,18 @@ const WORDS = { labels, measure: broad };
  */
 export function papersOf(plan: Plan, camp: Camp): readonly Paper[] {
   const digits = String(plan.berths.length).length;
-  const cards = plan.berths.map(({ id }) => ({
-    number: id.padStart(digits, "0"),
-    side: svg(berthScene(plan, camp, id, { words: WORDS, widthPx: 1100, pulls: false })),
-    front: svg(cardScene(plan, camp, id, WORDS)),
-    back: svg(cardBackScene(plan, camp, id, WORDS)),
-  }));
+  const names = namesOf(camp);
+  const cards = plan.berths.map((berth) => {
+    const { id } = berth;
+    const reason = cardReason(berth, names);
+    const options = reason === undefined ? WORDS : { ...WORDS, reason };
+    return {
+      number: id.padStart(digits, "0"),
+      side: svg(berthScene(plan, camp, id, { words: WORDS, widthPx: 1100, pulls: false })),
+      front: svg(cardScene(plan, camp, id, options)),
+      back: svg(cardBackScene(plan, camp, id, options)),
+    };
+  });
   return [
     { name: "plan.json", content: writePlan(planFile(plan)) },
     { name: "map.svg", content: svg(mapScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 })) },

@@ -1,3 +1,4 @@
+export { cardReason } from "./card-reason.ts";
 export { CAUTIONS, DEFERS_TO, type Caution } from "./cautions.ts";
 export { displayWidth, padded, wrapped } from "./display-width.ts";
 export { labels, measure } from "./labels.ts";

@@ -1,21 +1,31 @@
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
 import { planByHand, type Wanted } from "../src/fixture/plan-by-hand.fixture.ts";
 import {
+  everyObstacle,
+  pacedPairs,
+  planned,
+  withBerth,
+  withGround,
+} from "../src/fixture/variants.fixture.ts";
+import {
+  beadSpan,
   berthScene,
   cardBackScene,
   cardScene,
-  mapScene,
-  beadSpan,
   cardsSheetScenes,
-  leadersSheetScenes,
-  markFigure,
   doorPicture,
+  leadersSheetScenes,
+  mapScene,
+  mapSheetScene,
+  markFigure,
   plainLabels,
   plainMeasure,
+  verdictPlate,
   type Scene,
   type ThemeName,
 } from "../src/index.ts";
 
+/** One drawing of the gallery: its name is the name of its golden. */
 export interface GoldenScene {
   readonly name: string;
   readonly theme: ThemeName;
@@ -37,44 +47,102 @@ const EIGHT: readonly Wanted[] = [
 
 const camp = harrowmere();
 const plan = planByHand(camp, EIGHT);
+const gps = withGround(camp, { source: "gps", positionErrorM: 1.2 });
+const gpsPlan = { ...plan, berths: plan.berths.map((berth) => ({ ...berth, stepItOut: true })) };
+const pairs = pacedPairs();
+const pairsPlan = planned(pairs);
+const refused = withBerth(plan, "3", { verdict: "do-not-hang" });
+const helped = withBerth(plan, "5", {
+  setBy: "soren",
+  kit: { hammock: "H3", suspension: "W2", under: "U1" },
+});
 
+const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
+const PHONE = { words, widthPx: 390, heightPx: 500, selected: "7" } as const;
+
+function first(scenes: readonly Scene[], index = 0): Scene {
+  const scene = scenes[index];
+  if (scene === undefined) throw new Error("no sheet was drawn");
+  return scene;
+}
+
+/** Every drawing, in the order of the gallery. */
 export const scenes: readonly GoldenScene[] = [
-  {
-    name: "map-desktop",
-    theme: "light",
-    draw: () => mapScene(plan, camp, { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] }),
-  },
-  {
-    name: "map-phone",
-    theme: "light",
-    draw: () => mapScene(plan, camp, { words, widthPx: 390, heightPx: 500, selected: "7" }),
-  },
+  { name: "map-desktop", theme: "light", draw: () => mapScene(plan, camp, DESKTOP) },
+  { name: "map-desktop-dark", theme: "dark", draw: () => mapScene(plan, camp, DESKTOP) },
+  { name: "map-desktop-one-ink", theme: "one-ink", draw: () => mapScene(plan, camp, DESKTOP) },
+  { name: "map-sheet", theme: "light", draw: () => mapSheetScene(plan, camp, DESKTOP) },
+  { name: "map-phone", theme: "light", draw: () => mapScene(plan, camp, PHONE) },
   {
     name: "map-phone-near",
     theme: "light",
-    draw: () =>
-      mapScene(plan, camp, {
-        words,
-        widthPx: 390,
-        heightPx: 500,
-        selected: "7",
-        pxPerM: 26,
-        centreM: [21, 10],
-        legend: false,
-      }),
+    draw: () => mapScene(plan, camp, { ...PHONE, pxPerM: 26, centreM: [21, 10], legend: false, stepM: 0.7 }),
+  },
+  {
+    name: "map-phone-near-red-night",
+    theme: "red-night",
+    draw: () => mapScene(plan, camp, { ...PHONE, pxPerM: 26, centreM: [21, 10] }),
   },
   {
     name: "map-far",
     theme: "light",
-    draw: () => mapScene(plan, camp, { words, widthPx: 390, heightPx: 300, pxPerM: 5 }),
+    draw: () => mapScene(plan, camp, { ...PHONE, heightPx: 300, pxPerM: 5 }),
+  },
+  { name: "map-gps", theme: "light", draw: () => mapScene(gpsPlan, gps, { ...DESKTOP, widthPx: 800 }) },
+  {
+    name: "map-every-obstacle",
+    theme: "light",
+    draw: () => mapScene(refused, everyObstacle(), { words, widthPx: 900 }),
+  },
+  {
+    name: "map-paced-pairs",
+    theme: "light",
+    draw: () => mapScene(pairsPlan, pairs, { words, widthPx: 700 }),
   },
   { name: "berth-desktop", theme: "light", draw: () => berthScene(plan, camp, "7", { words, widthPx: 960 }) },
+  {
+    name: "berth-desktop-dark",
+    theme: "dark",
+    draw: () => berthScene(plan, camp, "7", { words, widthPx: 960 }),
+  },
+  {
+    name: "berth-desktop-no-pulls",
+    theme: "one-ink",
+    draw: () => berthScene(plan, camp, "2", { words, widthPx: 960, pulls: false }),
+  },
   { name: "berth-phone", theme: "light", draw: () => berthScene(plan, camp, "7", { words, widthPx: 390 }) },
+  {
+    name: "berth-phone-red-night",
+    theme: "red-night",
+    draw: () => berthScene(plan, camp, "7", { words, widthPx: 390 }),
+  },
+  {
+    name: "berth-unknown-ground",
+    theme: "light",
+    draw: () => berthScene(pairsPlan, pairs, "1", { words, widthPx: 960 }),
+  },
+  {
+    name: "berth-unknown-ground-phone",
+    theme: "light",
+    draw: () => berthScene(pairsPlan, pairs, "1", { words, widthPx: 390 }),
+  },
   { name: "card-front", theme: "one-ink", draw: () => cardScene(plan, camp, "4", words) },
   { name: "card-front-look-again", theme: "one-ink", draw: () => cardScene(plan, camp, "7", words) },
+  {
+    name: "card-front-do-not-hang",
+    theme: "one-ink",
+    draw: () => cardScene(refused, camp, "3", { ...words, reason: "the strap is over its plate" }),
+  },
+  { name: "card-front-helped", theme: "one-ink", draw: () => cardScene(helped, camp, "5", words) },
+  { name: "card-front-paced-pair", theme: "one-ink", draw: () => cardScene(pairsPlan, pairs, "1", words) },
   { name: "card-back", theme: "one-ink", draw: () => cardBackScene(plan, camp, "4", words) },
-  { name: "cards-sheet", theme: "one-ink", draw: () => cardsSheetScenes(plan, camp, words)[0] as Scene },
-  { name: "leaders-sheet", theme: "one-ink", draw: () => leadersSheetScenes(plan, camp, words)[0] as Scene },
+  { name: "card-back-paced-pair", theme: "one-ink", draw: () => cardBackScene(pairsPlan, pairs, "1", words) },
+  { name: "cards-fronts", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 0) },
+  { name: "cards-backs", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 1) },
+  { name: "leaders-sheet", theme: "one-ink", draw: () => first(leadersSheetScenes(plan, camp, words)) },
+  { name: "verdict-clear", theme: "light", draw: () => verdictPlate("clear", 60) },
+  { name: "verdict-look-again", theme: "light", draw: () => verdictPlate("look-again", 60) },
+  { name: "verdict-do-not-hang", theme: "light", draw: () => verdictPlate("do-not-hang", 60) },
   { name: "mark", theme: "light", draw: () => markFigure(64) },
   { name: "bead-span", theme: "light", draw: () => beadSpan(2, 3) },
   { name: "door-two-trees", theme: "light", draw: () => doorPicture("two-trees") },

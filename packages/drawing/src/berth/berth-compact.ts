@@ -54,7 +54,7 @@ export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDraw
     ...lowPoint(facts, frame),
     ...below.items,
   ];
-  return { items, height: below.height };
+  return { items, height: Math.ceil(below.height) };
 }
 
 function compactFrame({ berth }: BerthFacts, widthPx: number): SideFrame {

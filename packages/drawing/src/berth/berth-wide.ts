@@ -60,7 +60,7 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
     ...seat(facts, frame),
     ...spanBelow(facts, frame, options.words),
   ];
-  return { items, height: bottomOf(facts, frame) + 96 };
+  return { items, height: Math.ceil(bottomOf(facts, frame) + 96) };
 }
 
 function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
@@ -197,7 +197,8 @@ function bandOf(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
 function levelLine(facts: BerthFacts, frame: SideFrame): Item[] {
   const { spanM, hang } = facts.berth;
   const [, y] = onPaper(frame, hang.shape.headAnchor);
-  const [from, to] = [onPaper(frame, [-0.1, 0])[0], onPaper(frame, [spanM + 0.3, 0])[0]];
+  const [from] = onPaper(frame, [-0.1, 0]);
+  const to = onPaper(frame, [spanM + facts.foot.dbhM / 2, 0])[0] + 12;
   const x = onPaper(frame, [(hang.shape.headGather[0] + hang.shape.footGather[0]) / 2, 0])[0];
   return [
     line(

@@ -1,6 +1,7 @@
 import { DEFER_KEYS, type Camp, type CautionKey, type Plan } from "@nightspan/core";
 import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
+import { verdictPlateItem } from "../figure/verdict-plate.ts";
 import { name, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
@@ -31,13 +32,21 @@ export function cardBackScene(plan: Plan, camp: Camp, berthId: string, options: 
     title: word("card.back-title", { berth: name(berthId), sleeper: name(facts.sleeper.name) }),
     desc: word("card.back-desc"),
     ground: "paper",
-    items: [
-      ...cardSideView(facts, [LEFT, 3.4], RIGHT - LEFT, 40),
-      ...orders.items,
-      ...knots.items,
-      ...cautions.items,
-    ],
+    items: [...above(facts), ...orders.items, ...knots.items, ...cautions.items],
   };
+}
+
+/** The side view; in its place a refusal, where nobody may hang. */
+function above(facts: BerthFacts): readonly Item[] {
+  if (facts.berth.verdict !== "do-not-hang") return cardSideView(facts, [LEFT, 3.4], RIGHT - LEFT, 40);
+  return [
+    verdictPlateItem("do-not-hang", [CARD.width / 2, 17], 13),
+    text(word("card.do-not-hang"), [CARD.width / 2, 34], {
+      size: TYPE_MM.head,
+      weight: 700,
+      anchor: "middle",
+    }),
+  ];
 }
 
 interface Block {

@@ -10,13 +10,16 @@ export interface CardLine {
   readonly action: TextItem;
   readonly value?: TextItem;
   readonly tick?: true;
+  /** Set larger and bold. */
+  readonly strong?: true;
   /** The two strap marks: number, unit and what goes with them, in large type. */
   readonly mark?: { readonly number: TextItem; readonly unit: TextItem; readonly after: TextItem };
 }
 
 /** At most ten lines in the order of doing. Only what was computed; the rest says "not checked". */
 export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[] {
-  const { hang } = facts.berth;
+  const { hang, verdict } = facts.berth;
+  if (verdict === "do-not-hang") return refusedLines(camp);
   return [
     findLine(facts, camp),
     { action: word("card.look"), tick: true },
@@ -35,8 +38,23 @@ export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[]
       action: word("card.sit", { height: quantity("short-length", roundedTo5Cm(hang.seatHeightM), 0) }),
       tick: true,
     },
-    { action: word("card.tarp-not-checked"), tick: true },
+    tarpLine(camp),
     kitLine(facts, plan),
+  ];
+}
+
+/** A berth that must not be hung has no marks to set: whom to tell and where to sleep. */
+function refusedLines({ ground }: Camp): CardLine[] {
+  const fallback = ground?.fallback;
+  const onTheMap = fallback?.at === undefined ? "card.on-the-ground-ask" : "card.on-the-ground-map";
+  const where =
+    fallback?.note === undefined
+      ? word(onTheMap)
+      : word("card.on-the-ground", { where: name(fallback.note) });
+  return [
+    { action: word("card.do-not-hang"), strong: true },
+    { action: word("card.tell-leader"), tick: true },
+    { action: where, strong: true },
   ];
 }
 
@@ -91,6 +109,11 @@ function barkLine({ berth }: BerthFacts): CardLine {
     action: word("card.bark-two"),
     value: word("card.two-values", { first: told(head), second: told(foot) }),
   };
+}
+
+function tarpLine({ sleepers }: Camp): CardLine {
+  const led = sleepers.some(({ leads }) => leads);
+  return { action: word(led ? "card.tarp-ask-leader" : "card.tarp-not-checked"), tick: true };
 }
 
 function kitLine({ berth }: BerthFacts, plan: Plan): CardLine {

@@ -3,17 +3,20 @@ import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
 import { name, word } from "../scene/names.ts";
-import type { Item, Scene, TextRun, TextRunItem, XY } from "../scene/scene.ts";
+import type { Item, Scene, TextRunItem, XY } from "../scene/scene.ts";
 import { box, line, path, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
-import { cardLines, type CardLine } from "./card-lines.ts";
-import { CARD, EDGE, HOLE, RULE } from "./card-size.ts";
+import { cardLines } from "./card-lines.ts";
+import { cardRows } from "./card-rows.ts";
+import { CARD, EDGE, HOLE } from "./card-size.ts";
 import {
   lookedAtText,
   notCheckedText,
   notLookedText,
   partsOfABerth,
+  plateText,
+  sentences,
   wakeText,
   whereText,
 } from "./card-words.ts";
@@ -24,8 +27,6 @@ export interface CardOptions extends Words {
 }
 
 const RIGHT = CARD.width - EDGE;
-const NUMBER_X = EDGE;
-const TEXT_X = EDGE + 5;
 
 /** The front of a berth card, A6: what to do in order, the strap marks largest. One ink, no pulls, no mass. */
 export function cardScene(plan: Plan, camp: Camp, berthId: string, options: CardOptions): Scene {
@@ -33,7 +34,7 @@ export function cardScene(plan: Plan, camp: Camp, berthId: string, options: Card
   const lines = cardLines(facts, plan, camp);
   const top = 34.5;
   const foot = footer(facts, plan, camp, options);
-  const rows = rowsFrom(lines, top, CARD.height - EDGE - foot.height, options);
+  const rows = cardRows(lines, top, CARD.height - EDGE - foot.height, options);
   return {
     name: "card",
     size: CARD,
@@ -73,26 +74,22 @@ function header(facts: BerthFacts, camp: Camp, words: Words): Item[] {
   ];
 }
 
-/** Both tags either side of a little berth. */
-function tags({ head, foot }: BerthFacts, words: Words): Item[] {
+/** Both tags either side of a little berth; long tags are set smaller, then cut. */
+function tags({ head, foot, berth }: BerthFacts, words: Words): Item[] {
   const y = 30.6;
-  const run = (item: TextItem, size: number): TextRun => ({ item, size, weight: 700 });
-  const side = (label: TextItem, tag: string, x: number, anchor: "start" | "end"): TextRunItem => ({
-    kind: "text",
-    at: [x, y],
-    anchor,
-    fill: "ink",
-    maxWidth: 36,
-    runs: [
-      run(label, TYPE_MM.body),
-      run({ said: "\u00a0" }, TYPE_MM.body),
-      run(name(tag), fitted(tag, 22, TYPE_MM.head * 1.2, words)),
-    ],
-  });
+  const width = 33;
+  const side = (label: TextItem, tag: string, x: number, anchor: "start" | "end"): TextRunItem => {
+    const said = { item: label, size: TYPE_MM.body, weight: 700 } as const;
+    const space = { item: { said: "\u00a0" }, size: TYPE_MM.body, weight: 700 } as const;
+    const room = width - words.measure(`${words.labels(label)}\u00a0`, TYPE_MM.body, 700);
+    const size = fitted(tag, room, TYPE_MM.head * 1.2, words);
+    const runs = [said, space, { item: name(tag), size, weight: 700 } as const];
+    return { kind: "text", at: [x, y], anchor, fill: "ink", maxWidth: width + 0.1, runs };
+  };
   return [
     side(word("card.head"), head.tag, EDGE, "start"),
     side(word("card.foot"), foot.tag, RIGHT, "end"),
-    ...littleBerth([CARD.width / 2, 28]),
+    ...(berth.verdict === "do-not-hang" ? [] : littleBerth([CARD.width / 2, 28])),
   ];
 }
 
@@ -146,103 +143,6 @@ function littleBerth([x, y]: XY): Item[] {
   ];
 }
 
-function rowsFrom(lines: readonly CardLine[], top: number, bottom: number, words: Words): Item[] {
-  const shares = lines.map((one) => rowShare(one, words));
-  const unit = (bottom - top) / shares.reduce((sum, share) => sum + share, 0);
-  let y = top;
-  const items: Item[] = [rule(top, RULE.thin * 1.4)];
-  lines.forEach((one, index) => {
-    const height = unit * (shares[index] ?? 1);
-    items.push(...row(one, index + 1, y, height, words));
-    y += height;
-    const heavy =
-      one.mark !== undefined || lines[index + 1]?.mark !== undefined || index === lines.length - 1;
-    items.push(rule(y, heavy ? RULE.thick : RULE.thin));
-  });
-  return items;
-}
-
-/** Strap marks stand tallest; a line that will not fit in one gets room for two. */
-function rowShare({ mark, action, tick, value }: CardLine, words: Words): number {
-  if (mark !== undefined) return 1.6;
-  const room = RIGHT - TEXT_X - (tick === true || value !== undefined ? 8 : 0);
-  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.3 : 1;
-}
-
-function rule(y: number, width: number): Item {
-  return line(
-    [
-      [EDGE, y],
-      [RIGHT, y],
-    ],
-    { stroke: "ink", width, cap: "butt" },
-  );
-}
-
-function row(one: CardLine, number: number, top: number, height: number, words: Words): Item[] {
-  const middle = top + height / 2;
-  const value = valueRuns(one);
-  const taken =
-    one.tick === true
-      ? 8
-      : value.reduce(
-          (sum, { item, size, weight }) => sum + words.measure(words.labels(item), size, weight),
-          0,
-        );
-  const room = RIGHT - TEXT_X - taken - (taken === 0 ? 0 : 2.5);
-  const large = one.mark !== undefined;
-  const weight = large ? 700 : 500;
-  const size = rowSize(one.action, room, height, weight, words);
-  const leading = size * 1.14;
-  const probe = wrapped(one.action, [TEXT_X, 0], { size, weight, width: room, leading, mostLines: 2 }, words);
-  const first = middle + size * 0.34 - ((probe.lines - 1) * leading) / 2;
-  const action = wrapped(
-    one.action,
-    [TEXT_X, first],
-    { size, weight, width: room, leading, mostLines: 2 },
-    words,
-  );
-  const tick = box([RIGHT - 5.25, middle - 2.5], 5, 5, {
-    fill: "none",
-    stroke: "ink",
-    width: 0.5,
-    join: "miter",
-    class: "ns-tick",
-  });
-  return [
-    text(name(String(number)), [NUMBER_X, middle + TYPE_MM.note * 0.34], { size: TYPE_MM.note, weight: 700 }),
-    ...action.items,
-    ...(one.tick === true ? [tick] : []),
-    ...(value.length === 0 ? [] : [valueText(value, middle, large)]),
-  ];
-}
-
-/** Body size, or the note size where two lines of it would not do. */
-function rowSize(action: TextItem, room: number, height: number, weight: 500 | 700, words: Words): number {
-  const said = words.labels(action);
-  const one = words.measure(said, TYPE_MM.body, weight) <= room;
-  const two = words.measure(said, TYPE_MM.body, weight) <= room * 1.8 && height >= TYPE_MM.body * 2.3;
-  return one || two ? TYPE_MM.body : TYPE_MM.note;
-}
-
-function valueRuns({ value, mark }: CardLine): TextRun[] {
-  if (value !== undefined) return [{ item: value, size: TYPE_MM.head, weight: 700 }];
-  if (mark === undefined) return [];
-  const space = { item: { said: "\u00a0" }, size: TYPE_MM.body, weight: 700 } as const;
-  return [
-    { item: mark.number, size: TYPE_MM.shout, weight: 700 },
-    space,
-    { item: mark.unit, size: TYPE_MM.name, weight: 700 },
-    space,
-    { item: mark.after, size: TYPE_MM.lead, weight: 700 },
-  ];
-}
-
-function valueText(runs: readonly TextRun[], middle: number, large: boolean): TextRunItem {
-  const size = large ? TYPE_MM.shout : TYPE_MM.head;
-  return { kind: "text", at: [RIGHT, middle + size * 0.34], anchor: "end", fill: "ink", runs };
-}
-
 interface Footer {
   readonly items: readonly Item[];
   readonly height: number;
@@ -278,7 +178,7 @@ function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): 
       words,
     );
     const rest = wrapped(
-      word("card.rest"),
+      sentences([plateText(facts), word("card.rest")]),
       [EDGE, wake.bottom + note.leading],
       { ...note, weight: 500, width: RIGHT - EDGE },
       words,

@@ -1,4 +1,4 @@
-import type { Camp, Plan, PlanPart } from "@nightspan/core";
+import type { Camp, Plan, PlanPart, RuleKey } from "@nightspan/core";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
@@ -56,6 +56,20 @@ export function notLookedText({ head, foot }: BerthFacts): TextItem | undefined 
   if (second === undefined) return word("card.nobody-looked", { tag: name(first) });
   return word("card.nobody-looked-both", { first: name(first), second: name(second) });
 }
+
+/**
+ * What a card says of pulls, in place of a figure: within the plate only where a rated part was compared and none
+ * is over it; a strap of unknown strength is told as not checked.
+ */
+export function plateText({ berth }: BerthFacts): TextItem {
+  const compared = berth.findings.filter(({ rule }) => RATED.includes(rule));
+  const unknown = berth.findings.some(({ rule }) => rule === "part.strength-unknown");
+  const over = compared.some(({ verdict }) => verdict === "do-not-hang");
+  if (over) return word("card.plate-over");
+  return word(compared.length === 0 || unknown ? "card.plate-unknown" : "card.plate-kept");
+}
+
+const RATED: readonly RuleKey[] = ["part.working-load", "part.breaking-load"];
 
 /** Whom to wake: a leader with a berth, never oneself. */
 export function wakeText({ sleeper }: BerthFacts, plan: Plan, camp: Camp): TextItem {

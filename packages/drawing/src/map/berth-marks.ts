@@ -6,7 +6,7 @@ import { berthPlates, bodyBoxes, mergedPlates } from "./berth-plates.ts";
 import { berthLeaf, berthSpan, tarpHexagon } from "./berth-symbols.ts";
 import type { GroundPlan, MapBerth } from "./ground-plan.ts";
 import type { Box } from "./label-placement.ts";
-import { detailOf, toPx, type MapView } from "./map-view.ts";
+import { detailOf, inView, toPx, type MapView } from "./map-view.ts";
 
 export interface PlacedBerth {
   readonly berth: MapBerth;
@@ -28,10 +28,13 @@ export interface BerthMarks {
   readonly edges: readonly (readonly XY[])[];
 }
 
+/** The berths that are on the paper, or whose ends may reach onto it. */
 export function placedBerths(ground: GroundPlan, view: MapView): PlacedBerth[] {
-  return ground.berths.map((berth) => {
+  return ground.berths.flatMap((berth): PlacedBerth[] => {
     const [head, foot] = [toPx(view, berth.head.at), toPx(view, berth.foot.at)];
-    return { berth, head, foot, middle: [(head[0] + foot[0]) / 2, (head[1] + foot[1]) / 2] };
+    const middle: XY = [(head[0] + foot[0]) / 2, (head[1] + foot[1]) / 2];
+    const near = inView(view, middle, Math.hypot(foot[0] - head[0], foot[1] - head[1]));
+    return near ? [{ berth, head, foot, middle }] : [];
   });
 }
 

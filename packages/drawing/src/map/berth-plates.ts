@@ -68,11 +68,11 @@ function platePlaces(
   );
 }
 
-/** Room that the drawn body of a berth takes, in beads along it. */
-export function bodyBoxes({ head, foot, berth }: PlacedBerth): Box[] {
-  const [from, to] = berth.cloth;
-  return [0, 0.25, 0.5, 0.75, 1].map((share): Box => {
-    const at = from + (to - from) * share;
+/** Room that a berth's straps and cloth take, in beads from tree to tree. */
+export function bodyBoxes({ head, foot }: PlacedBerth): Box[] {
+  const beads = Math.max(5, Math.round(Math.hypot(foot[0] - head[0], foot[1] - head[1]) / 12));
+  return Array.from({ length: beads - 1 }, (_, index): Box => {
+    const at = (index + 1) / beads;
     return boxAround([head[0] + (foot[0] - head[0]) * at, head[1] + (foot[1] - head[1]) * at], 6);
   });
 }
@@ -124,6 +124,9 @@ function clusterPlate(at: XY, members: readonly PlacedBerth[]): Item {
 function clusterLabel(members: readonly PlacedBerth[]): TextItem {
   const numbers = members.map(({ berth }) => Number(berth.id)).sort((a, b) => a - b);
   const [first = 0, last = 0] = [numbers[0], numbers.at(-1)];
+  if (members.length === 2) {
+    return word("list.two", { first: name(String(first)), rest: name(String(last)) });
+  }
   if (last - first === members.length - 1) {
     return word("map.plates", { first: name(String(first)), last: name(String(last)) });
   }

@@ -158,6 +158,7 @@ export function numberPlate(id: string, at: XY, verdict: Verdict, height = 22): 
         weight: 700,
         anchor: "middle",
         fill: ink,
+        class: "ns-plate-number",
       }),
     ],
     { class: `ns-plate ns-${verdict}` },

@@ -5,6 +5,7 @@ import { circle, group, line, path, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import type { WordKey } from "../words/english.ts";
 import { keepOutCircle, limbSymbol, refusedPair } from "./hazard-symbols.ts";
+import { sign, type SignKind } from "./signs.ts";
 import { neededSymbol, treeSymbol } from "./tree-symbols.ts";
 
 export type LegendKey =
@@ -21,7 +22,8 @@ export type LegendKey =
   | "refused"
   | "limb"
   | "drop-circle"
-  | "unsure";
+  | "unsure"
+  | SignKind;
 
 export const LEGEND_ORDER: readonly LegendKey[] = [
   "looked-at",
@@ -38,6 +40,9 @@ export const LEGEND_ORDER: readonly LegendKey[] = [
   "limb",
   "drop-circle",
   "unsure",
+  "meet",
+  "muster",
+  "fallback",
 ];
 
 const ROW = 28;
@@ -110,4 +115,11 @@ const SAMPLES: Readonly<Record<LegendKey, (at: XY) => Item>> = {
       circle([x, y], 10, { fill: "none", stroke: "ink", width: 0.75 }),
       circle([x, y], 4, { fill: "ink" }),
     ]),
+  meet: (at) => sampleSign("meet", at),
+  muster: (at) => sampleSign("muster", at),
+  fallback: (at) => sampleSign("fallback", at),
 };
+
+function sampleSign(kind: SignKind, at: XY): Item {
+  return group([sign(kind, [0, 0])], { move: at, scale: 0.85 });
+}

@@ -167,6 +167,7 @@ function present({ stems, ground, camp, view, carrying, options }: Sheet): Set<L
   if (hung) keys.add("limb");
   if (hung || keys.has("dead")) keys.add("drop-circle");
   if (unsure(camp)) keys.add("unsure");
+  if (detailOf(view) !== "leaf") for (const [kind] of spotsOf(camp)) keys.add(kind);
   return keys;
 }
 
@@ -225,12 +226,7 @@ function signMarks(
   camp: Camp,
   view: MapView,
 ): { readonly at: XY; readonly item: Item; readonly label: LabelWish }[] {
-  const { meetingPoint, muster, fallback } = camp.ground ?? {};
-  const spots = { meet: meetingPoint, muster, fallback } as const;
-  const kinds: readonly SignKind[] = ["meet", "muster", "fallback"];
-  return kinds.flatMap((kind) => {
-    const where = spots[kind]?.at;
-    if (where === undefined) return [];
+  return spotsOf(camp).flatMap(([kind, where]) => {
     const at = toPx(view, where);
     if (!inView(view, at, 0)) return [];
     const label: LabelWish = {
@@ -239,10 +235,20 @@ function signMarks(
       weight: 600,
       fill: "ink",
       places: placesRound(at, SIGN_SIZE / 2 + 6, TYPE.note + 1),
-      needed: true,
+      needed: false,
       class: "ns-sign-name",
     };
     return [{ at, item: sign(kind, at), label }];
+  });
+}
+
+/** The spots of the camp whose place is known. */
+function spotsOf({ ground }: Camp): (readonly [SignKind, XY])[] {
+  const spots = { meet: ground?.meetingPoint, muster: ground?.muster, fallback: ground?.fallback } as const;
+  const kinds: readonly SignKind[] = ["meet", "muster", "fallback"];
+  return kinds.flatMap((kind): (readonly [SignKind, XY])[] => {
+    const at = spots[kind]?.at;
+    return at === undefined ? [] : [[kind, at]];
   });
 }
 
@@ -296,7 +302,7 @@ function slopeMark(
   const fall = ground.sketch ? undefined : groundFall(camp);
   if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
   const free = corners(view).filter((place) => always.isFree(boxAround(place, 52, 36)));
-  const at = free.find((place) => ifPossible.isFree(boxAround(place, 30))) ?? free[0];
+  const at = free.find((place) => ifPossible.isFree(boxAround(place, 52, 36))) ?? free[0];
   if (at === undefined) return { items: [], labels: [] };
   always.take(boxAround(at, 28));
   const label: LabelWish = {
@@ -311,21 +317,12 @@ function slopeMark(
   return { items: [slopeStrokes(at, fall)], labels: [label] };
 }
 
-/** Places along the edge, from the lower right round. */
-function corners({ widthPx: w, heightPx: h }: MapView): XY[] {
-  const shares: readonly XY[] = [
-    [0.88, 0.78],
-    [0.88, 0.6],
-    [0.75, 0.88],
-    [0.6, 0.9],
-    [0.9, 0.4],
-    [0.9, 0.12],
-    [0.7, 0.1],
-    [0.5, 0.08],
-    [0.12, 0.1],
-    [0.1, 0.3],
-    [0.1, 0.5],
-    [0.3, 0.08],
-  ];
-  return shares.map(([x, y]) => [x * w, y * h]);
+/** Places for a sign of the whole ground: from the lower right corner inward. */
+function corners({ widthPx, heightPx }: MapView): XY[] {
+  const shares = [0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1];
+  const places = shares.flatMap((x) => shares.map((y): XY => [x, y]));
+  const fromCorner = ([x, y]: XY): number => Math.min(1 - x, 1 - y) * 2 + (1 - x) + (1 - y);
+  return places
+    .sort((one, other) => fromCorner(one) - fromCorner(other))
+    .map(([x, y]) => [x * widthPx, y * heightPx]);
 }

@@ -1,0 +1,112 @@
+import { TYPE_MM } from "../colour/tokens.ts";
+import { name } from "../scene/names.ts";
+import type { Item, TextRun, TextRunItem } from "../scene/scene.ts";
+import { box, line, text } from "../scene/shapes.ts";
+import type { TextItem, Weight, Words } from "../scene/text-item.ts";
+import { wrapped, type Wrapped } from "../scene/wrapped.ts";
+import type { CardLine } from "./card-lines.ts";
+import { CARD, EDGE, RULE } from "./card-size.ts";
+
+const RIGHT = CARD.width - EDGE;
+const TEXT_X = EDGE + 6;
+/** Tallest ordinary row [mm]. */
+const TALLEST = 14;
+
+/** The numbered lines of a card from `top` to `bottom`, ruled off; strap marks stand tallest. */
+export function cardRows(lines: readonly CardLine[], top: number, bottom: number, words: Words): Item[] {
+  const shares = lines.map((one) => rowShare(one, words));
+  const unit = Math.min(TALLEST, (bottom - top) / shares.reduce((sum, share) => sum + share, 0));
+  let y = top;
+  const items: Item[] = [rule(top, RULE.thin * 1.4)];
+  lines.forEach((one, index) => {
+    const height = unit * (shares[index] ?? 1);
+    items.push(...row(one, index + 1, y, height, words));
+    y += height;
+    const heavy =
+      one.mark !== undefined || lines[index + 1]?.mark !== undefined || index === lines.length - 1;
+    items.push(rule(y, heavy ? RULE.thick : RULE.thin));
+  });
+  return items;
+}
+
+/** Strap marks stand tallest; a line that will not fit in one gets room for two. */
+function rowShare({ mark, action, tick, value }: CardLine, words: Words): number {
+  if (mark !== undefined) return 1.6;
+  const room = RIGHT - TEXT_X - (tick === true || value !== undefined ? 8 : 0);
+  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.3 : 1;
+}
+
+function rule(y: number, width: number): Item {
+  return line(
+    [
+      [EDGE, y],
+      [RIGHT, y],
+    ],
+    { stroke: "ink", width, cap: "butt" },
+  );
+}
+
+function row(one: CardLine, number: number, top: number, height: number, words: Words): Item[] {
+  const middle = top + height / 2;
+  const value = valueRuns(one);
+  const items: Item[] = [
+    text(name(String(number)), [EDGE, middle + TYPE_MM.note * 0.34], { size: TYPE_MM.note, weight: 700 }),
+    ...action(one, middle, height, roomBeside(one, value, words), words).items,
+  ];
+  if (one.tick === true) items.push(tickBox(middle));
+  if (value.length > 0) items.push(valueText(value, middle, one.mark !== undefined));
+  return items;
+}
+
+function roomBeside({ tick }: CardLine, value: readonly TextRun[], words: Words): number {
+  const wide = (sum: number, { item, size, weight }: TextRun): number =>
+    sum + words.measure(words.labels(item), size, weight);
+  const taken = tick === true ? 8 : value.reduce(wide, 0);
+  return RIGHT - TEXT_X - taken - (taken === 0 ? 0 : 2.5);
+}
+
+/** What to do, in one or two lines about the middle of the row. */
+function action(one: CardLine, middle: number, height: number, width: number, words: Words): Wrapped {
+  const weight: Weight = one.mark !== undefined || one.strong === true ? 700 : 500;
+  const size = one.strong === true ? TYPE_MM.head : rowSize(one.action, width, height, weight, words);
+  const style = { size, weight, width, leading: size * 1.14, mostLines: 2 } as const;
+  const { lines } = wrapped(one.action, [TEXT_X, 0], style, words);
+  return wrapped(
+    one.action,
+    [TEXT_X, middle + size * 0.34 - ((lines - 1) * style.leading) / 2],
+    style,
+    words,
+  );
+}
+
+/** ☐, five millimetres. */
+function tickBox(middle: number): Item {
+  const ink = { fill: "none", stroke: "ink", width: 0.5, join: "miter", class: "ns-tick" } as const;
+  return box([RIGHT - 5.25, middle - 2.5], 5, 5, ink);
+}
+
+/** Body size, or the note size where two lines of it would not do. */
+function rowSize(action: TextItem, room: number, height: number, weight: 500 | 700, words: Words): number {
+  const said = words.labels(action);
+  const one = words.measure(said, TYPE_MM.body, weight) <= room;
+  const two = words.measure(said, TYPE_MM.body, weight) <= room * 1.8 && height >= TYPE_MM.body * 2.3;
+  return one || two ? TYPE_MM.body : TYPE_MM.note;
+}
+
+function valueRuns({ value, mark }: CardLine): TextRun[] {
+  if (value !== undefined) return [{ item: value, size: TYPE_MM.head, weight: 700 }];
+  if (mark === undefined) return [];
+  const space = { item: { said: "\u00a0" }, size: TYPE_MM.body, weight: 700 } as const;
+  return [
+    { item: mark.number, size: TYPE_MM.shout, weight: 700 },
+    space,
+    { item: mark.unit, size: TYPE_MM.name, weight: 700 },
+    space,
+    { item: mark.after, size: TYPE_MM.lead, weight: 700 },
+  ];
+}
+
+function valueText(runs: readonly TextRun[], middle: number, large: boolean): TextRunItem {
+  const size = large ? TYPE_MM.shout : TYPE_MM.head;
+  return { kind: "text", at: [RIGHT, middle + size * 0.34], anchor: "end", fill: "ink", runs };
+}

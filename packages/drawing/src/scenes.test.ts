@@ -1,0 +1,145 @@
+import { CAUTION_KEYS, DEFER_KEYS } from "@nightspan/core";
+import { describe, expect, it } from "vitest";
+import { scenes } from "../golden/scenes.ts";
+import { overlappingTexts, placedTexts, textsOffPaper } from "./fixture/text-boxes.fixture.ts";
+import { ENGLISH, plainLabels, plainMeasure, renderSvg, type Scene } from "./index.ts";
+
+const words = { labels: plainLabels, measure: plainMeasure };
+const drawn = scenes.map(({ name, draw }) => ({ name, scene: draw() }));
+const starting = (start: string): { name: string; scene: Scene }[] =>
+  drawn.filter(({ name }) => name.startsWith(start));
+
+/** All words of a drawing in one line. */
+function said(scene: Scene): string {
+  return placedTexts(scene, words)
+    .map((text) => text.said)
+    .join(" ");
+}
+
+describe("every drawing", () => {
+  it.each(drawn)("$name says and holds nothing that is not there", ({ scene }) => {
+    const svg = renderSvg(scene, { ...words, standalone: true });
+    expect(svg).not.toMatch(/NaN|undefined|Infinity|\{\w+\}/);
+    expect(svg).not.toMatch(/ style=|<style/);
+  });
+
+  it.each(drawn)("$name keeps its words on the paper", ({ scene }) => {
+    const off = textsOffPaper(scene, words).filter(({ class: kind }) => kind !== "ns-plate-number");
+    expect(off.map(({ said }) => said)).toEqual([]);
+  });
+
+  it.each(drawn)("$name sets no words on other words", ({ scene }) => {
+    expect(overlappingTexts(scene, words)).toEqual([]);
+  });
+
+  it.each(drawn)("$name sets nothing smaller than the least size", ({ name, scene }) => {
+    const least = scene.size.unit === "mm" ? (9 * 25.4) / 72 : 15;
+    const plates = /ns-plate-number/;
+    const small = placedTexts(scene, words).filter(
+      (text) => text.size < least - 1e-6 && !plates.test(text.class) && !name.startsWith("door-"),
+    );
+    expect(small.map((text) => `${text.said} ${text.size}`)).toEqual([]);
+  });
+});
+
+describe("cards and sheets", () => {
+  const papers = [...starting("card"), ...starting("leaders")];
+
+  it("are drawn at all", () => expect(papers.length).toBeGreaterThan(8));
+
+  it.each(papers)("$name carries no force and no mass", ({ scene }) => {
+    expect(said(scene)).not.toMatch(/\bN\b|\bkg\b|newton|hanging|years/);
+    expect(renderSvg(scene, { ...words, standalone: true })).not.toMatch(/ns-pull/);
+  });
+
+  it.each([...starting("card-front"), ...starting("cards-fronts")])(
+    "$name has at most ten lines",
+    ({ scene }) => {
+      const numbers = placedTexts(scene, words).filter(({ said }) => /^(1[0-9]|[1-9])$/.test(said));
+      expect(Math.max(...numbers.map(({ said }) => Number(said)))).toBeLessThanOrEqual(10);
+    },
+  );
+
+  it.each(starting("card-front"))("$name sets nothing larger than the strap marks", ({ name, scene }) => {
+    const texts = placedTexts(scene, words);
+    const largest = Math.max(...texts.map(({ size }) => size));
+    const marks = texts.filter(({ size }) => size === largest);
+    const berthNumber = marks.every(({ fill }) => fill === "on-action");
+    expect(
+      name.endsWith("do-not-hang") ? berthNumber : marks.every(({ said }) => /\d\s(m|cm)/.test(said)),
+    ).toBe(true);
+  });
+
+  it.each(starting("card-back"))(
+    "$name carries every caution and everybody whose word goes first",
+    ({ scene }) => {
+      const all = said(scene);
+      for (const key of CAUTION_KEYS) expect(all).toContain(ENGLISH[`caution.${key}`]);
+      for (const key of DEFER_KEYS) expect(all).toContain(ENGLISH[`defer.${key}`]);
+    },
+  );
+
+  it("tells nobody how to hang where nobody may", () => {
+    const [card] = starting("card-front-do-not-hang");
+    const all = card === undefined ? "" : said(card.scene);
+    expect(all).toContain("Do not hang");
+    expect(all).not.toContain("strap mark");
+  });
+
+  it.each(starting("card-front"))("$name says what was not checked and who looked", ({ scene }) => {
+    expect(said(scene)).toMatch(/Not checked: /);
+    expect(said(scene)).toMatch(/Trees looked at: \d of 2/);
+  });
+});
+
+describe("maps", () => {
+  it("carry every caution where they are a sheet of their own", () => {
+    const [sheet] = starting("map-sheet");
+    const all = sheet === undefined ? "" : said(sheet.scene);
+    for (const key of CAUTION_KEYS) expect(all).toContain(ENGLISH[`caution.${key}`]);
+    expect(all).toContain("look again");
+    expect(all).toContain("trees looked at: 15 of 16");
+  });
+
+  it("say so where they are only a sketch, and then show no scale", () => {
+    const [sketch] = starting("map-paced-pairs");
+    const all = sketch === undefined ? "" : said(sketch.scene);
+    expect(all).toContain("sketch, not to scale");
+    expect(all).not.toMatch(/steps of/);
+  });
+
+  it("name every berth's number, whatever the scale", () => {
+    for (const { name, scene } of starting("map-desktop")) {
+      const numbers = placedTexts(scene, words).filter(({ class: kind }) => kind === "ns-plate-number");
+      expect([name, numbers.map(({ said }) => said).sort()]).toEqual([
+        name,
+        ["1", "2", "3", "4", "5", "6", "7", "8"],
+      ]);
+    }
+  });
+
+  it("ask to step a pair out where positions are from a phone", () => {
+    const [gps] = starting("map-gps");
+    expect(gps === undefined ? "" : said(gps.scene)).toContain("step it out");
+  });
+});
+
+describe("verdicts", () => {
+  it("never stand as a plate without their word", () => {
+    for (const { name, scene } of drawn) {
+      const svg = renderSvg(scene, { ...words, standalone: true });
+      const plates = [...svg.matchAll(/class="ns-verdict ns-([\w-]+)"/g)].map(([, verdict]) => verdict);
+      for (const verdict of new Set(plates)) {
+        const word = { clear: "no rule broken", "look-again": "look again", "do-not-hang": "do not hang" }[
+          verdict ?? ""
+        ];
+        expect([name, svg.toLowerCase().includes(word ?? "no such verdict")]).toEqual([name, true]);
+      }
+    }
+  });
+
+  it("are never told in words that promise", () => {
+    for (const { scene } of drawn)
+      expect(said(scene)).not.toMatch(/\bsafe\b|\bpasses\b|\bholds\b|\bOK\b|guarantee/i);
+  });
+});

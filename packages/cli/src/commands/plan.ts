@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import type { Camp, Plan } from "@nightspan/core";
-import { planFile, readCamp, summaryLines, writePlan } from "@nightspan/edge";
+import { planFile, readCamp, summaryLines, writePlan, type SummaryOptions } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
 import type { Io } from "../io.ts";
@@ -31,12 +31,17 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   const plannedMs = performance.now() - started;
   const plan = planned.value;
   if (options.json === true) io.out(writePlan(planFile(plan)));
-  else tellSummary(summaryLines(plan, camp, { why: options.why === true }), io);
+  else tellSummary(summaryLines(plan, camp, summaryOptions(options, io)), io);
   if (options.why === true && options.json !== true)
     io.out(`\nRead and planned in ${plannedMs.toFixed(0)} ms.\n`);
   const refused =
     options.out === undefined ? undefined : await writePapers(options.out, plan, camp, options, io);
   return refused ?? exitOf(plan);
+}
+
+/** A row is indented by two columns. */
+function summaryOptions({ why }: PlanOptions, { columns }: Io): SummaryOptions {
+  return { why: why === true, ...(columns === undefined ? {} : { columns: columns - 2 }) };
 }
 
 /** Told before the work is done; the other papers are looked at before they are written. */

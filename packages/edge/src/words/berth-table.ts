@@ -13,21 +13,38 @@ const HEADS = [
   "under / over",
 ];
 
-/** One line a berth under one line of headings, in columns. Marks are on the body of whoever sets the strap. */
-export function berthTable(plan: Plan, camp: Camp): readonly string[] {
+/**
+ * One line a berth under one line of headings, in columns; two lines a berth where the columns given are too few.
+ * Marks are on the body of whoever sets the strap.
+ */
+export function berthTable(plan: Plan, camp: Camp, columns = Infinity): readonly string[] {
   if (plan.berths.length === 0) return [];
   const names = namesOf(camp);
-  const rows = [HEADS, ...plan.berths.map((berth) => cells(berth, camp, names))];
-  const widths = HEADS.map((_, column) => Math.max(...rows.map((row) => displayWidth(row[column] ?? ""))));
+  const rows = plan.berths.map((berth) => cells(berth, camp, names));
+  const table = inColumns([HEADS, ...rows]);
+  const fits = table.every((line) => displayWidth(line) <= columns);
   const helped = plan.berths.some(({ setBy, sleeper }) => setBy !== sleeper);
   return [
-    ...rows.map((row) =>
-      row
-        .map((cell, column) => padded(cell, widths[column] ?? 0))
-        .join("  ")
-        .trimEnd(),
-    ),
+    ...(fits ? table : rows.flatMap(stacked)),
     ...(helped ? ["* set by the name behind it, on whose body the mark is"] : []),
+  ];
+}
+
+function inColumns(rows: readonly (readonly string[])[]): readonly string[] {
+  const widths = HEADS.map((_, column) => Math.max(...rows.map((row) => displayWidth(row[column] ?? ""))));
+  return rows.map((row) =>
+    row
+      .map((cell, column) => padded(cell, widths[column] ?? 0))
+      .join("  ")
+      .trimEnd(),
+  );
+}
+
+function stacked([id = "", name, trees, steps, head, foot, kit]: readonly string[]): readonly string[] {
+  const under = " ".repeat(Math.max(2, id.length) + 2);
+  return [
+    `${padded(id, 2)}  ${name}: ${trees}, ${steps} steps`,
+    `${under}HEAD ${head}; FOOT ${foot}${kit === "" ? "" : `; ${kit}`}`,
   ];
 }
 

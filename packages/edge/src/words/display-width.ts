@@ -23,13 +23,16 @@ export function padded(text: string, columns: number): string {
   return text + " ".repeat(Math.max(0, columns - displayWidth(text)));
 }
 
-/** Lines of at most so many columns, broken at spaces; later lines are indented. */
+/** Lines of at most so many columns, broken at spaces; spaces at the start stay, later lines are indented. */
 export function wrapped(text: string, columns: number, indent = ""): readonly string[] {
+  const body = text.trimStart();
+  const lead = text.slice(0, text.length - body.length);
   const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(" ")) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && displayWidth(longer) > columns) {
+  let line = lead;
+  for (const word of body.split(" ")) {
+    const isFirst = line === lead || line === indent;
+    const longer = isFirst ? line + word : `${line} ${word}`;
+    if (!isFirst && displayWidth(longer) > columns) {
       lines.push(line);
       line = indent + word;
     } else line = longer;

@@ -13,19 +13,25 @@ import { whyLines } from "./why-lines.ts";
 export interface SummaryOptions {
   /** Tell also the proof, every assumption and every finding. */
   readonly why: boolean;
+  /** Columns there are for a row; endless where silent. */
+  readonly columns?: number;
 }
 
 /**
  * The plan in words, in the order of doing: verdict, what to look at on the ground, one line a berth, stop lines,
  * assumptions that would change the answer, cautions. Nobody's weight and no pull is told.
  */
-export function summaryLines(plan: Plan, camp: Camp, { why }: SummaryOptions): readonly SummaryLine[] {
+export function summaryLines(
+  plan: Plan,
+  camp: Camp,
+  { why, columns }: SummaryOptions,
+): readonly SummaryLine[] {
   const names = namesOf(camp);
   const lines = [
     ...verdictLines(plan, `${plan.placed} of ${plan.asked} have a berth.`),
     ...section("Look on the ground", lookLines(plan, names)),
     ...section("Do not hang", refusedLines(plan, names)),
-    ...section("Berths", berthTable(plan, camp), "row"),
+    ...section("Berths", berthTable(plan, camp, columns), "row"),
     ...section("Without a berth", unplacedLines(plan, camp, names)),
     ...section("Arrive and stop", stopLines(camp)),
     ...section("Assumed", sayAssumptions(plan.defaultsUsed, names, why ? "all" : "counted")),

@@ -87,7 +87,7 @@ describe("plan", () => {
     const narrow = await ran(["plan", DEMO], { columns: 60 });
     const told = lines(narrow.out);
     expect(Math.max(...told.slice(-20).map((line) => line.length))).toBeLessThanOrEqual(60);
-    expect(told).toContain("  3   Ibrahim Şahin: C6 to C4, 5½ steps");
+    expect(told).toContain("  3   Ibrahim Şahin: C6 to C4, 5 steps");
     expect(narrow.out).not.toContain("\u001b");
     expect((await ran(["plan", DEMO], { colour: true })).out).toContain("\u001b[1m");
   });
@@ -99,10 +99,10 @@ describe("plan --out", () => {
     const { code, out } = await ran(["plan", DEMO, "--out", "papers"], { cwd: here });
     expect(code).toBe(0);
     expect(lines(out).at(-1)).toBe(
-      "Files in papers: plan.json, map.svg, cards.html, 14 in berths/, 28 in cards/",
+      "Files in papers: plan.json, map.svg, cards.html, leaders-sheet.html, 14 in berths/, 28 in cards/",
     );
     const names = readdirSync(join(here, "papers"), { recursive: true, encoding: "utf8" });
-    expect(names.filter((name) => /\.(?:svg|json|html)$/.test(name))).toHaveLength(45);
+    expect(names.filter((name) => /\.(?:svg|json|html)$/.test(name))).toHaveLength(46);
     expect(names.filter((name) => name.includes(".new"))).toEqual([]);
     for (const name of names.filter((file) => /\.(?:svg|html)$/.test(file))) {
       const paper = readFileSync(join(here, "papers", name), "utf8");

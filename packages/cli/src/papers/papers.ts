@@ -3,13 +3,15 @@ import {
   berthScene,
   cardBackScene,
   cardScene,
-  mapScene,
+  cardsSheetScenes,
+  leadersSheetScenes,
+  mapSheetScene,
   renderSvg,
   type Measure,
   type Scene,
 } from "@nightspan/drawing";
 import { cardReason, labels, measure, namesOf, planFile, writePlan } from "@nightspan/edge";
-import { cardSheets } from "./card-sheets.ts";
+import { printPage } from "./print-page.ts";
 import type { Paper } from "./put-papers.ts";
 
 /**
@@ -21,32 +23,45 @@ const broad: Measure = (text, size, weight) => BROADER * measure(text, size, wei
 const WORDS = { labels, measure: broad };
 
 /**
- * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and the
- * cards four to a sheet to print. What is drawn carries no weight and no pull; the plan file does.
+ * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and two pages
+ * to print: the cards four to a sheet, and the leader's sheet. What is drawn carries no weight and no pull; the plan
+ * file does.
  */
 export function papersOf(plan: Plan, camp: Camp): readonly Paper[] {
-  const digits = String(plan.berths.length).length;
-  const names = namesOf(camp);
-  const cards = plan.berths.map((berth) => {
-    const { id } = berth;
-    const reason = cardReason(berth, names);
-    const options = reason === undefined ? WORDS : { ...WORDS, reason };
-    return {
-      number: id.padStart(digits, "0"),
-      side: svg(berthScene(plan, camp, id, { words: WORDS, widthPx: 1100, pulls: false })),
-      front: svg(cardScene(plan, camp, id, options)),
-      back: svg(cardBackScene(plan, camp, id, options)),
-    };
-  });
   return [
     { name: "plan.json", content: writePlan(planFile(plan)) },
-    { name: "map.svg", content: svg(mapScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 })) },
-    ...cards.flatMap(({ number, side, front, back }) => [
-      { name: `berths/berth-${number}.svg`, content: side },
-      { name: `cards/berth-${number}-front.svg`, content: front },
-      { name: `cards/berth-${number}-back.svg`, content: back },
-    ]),
-    ...(cards.length === 0 ? [] : [{ name: "cards.html", content: cardSheets(camp.name, cards) }]),
+    {
+      name: "map.svg",
+      content: svg(mapSheetScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 })),
+    },
+    ...berthPapers(plan, camp),
+    ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
+  ];
+}
+
+function berthPapers(plan: Plan, camp: Camp): readonly Paper[] {
+  const names = namesOf(camp);
+  const digits = String(plan.berths.length).length;
+  return plan.berths.flatMap((berth) => {
+    const { id } = berth;
+    const number = id.padStart(digits, "0");
+    const reason = cardReason(berth, names);
+    const options = reason === undefined ? WORDS : { ...WORDS, reason };
+    const side = berthScene(plan, camp, id, { words: WORDS, widthPx: 1100, pulls: false });
+    return [
+      { name: `berths/berth-${number}.svg`, content: svg(side) },
+      { name: `cards/berth-${number}-front.svg`, content: svg(cardScene(plan, camp, id, options)) },
+      { name: `cards/berth-${number}-back.svg`, content: svg(cardBackScene(plan, camp, id, options)) },
+    ];
+  });
+}
+
+function pages(plan: Plan, camp: Camp): readonly Paper[] {
+  const cards = cardsSheetScenes(plan, camp, WORDS).map(svg);
+  const sheet = leadersSheetScenes(plan, camp, WORDS).map(svg);
+  return [
+    { name: "cards.html", content: printPage(`Berth cards, ${camp.name}`, "A4", cards) },
+    { name: "leaders-sheet.html", content: printPage(`Leader's sheet, ${camp.name}`, "A4 landscape", sheet) },
   ];
 }
 

@@ -1,7 +1,8 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { displayWidth, padded } from "./display-width.ts";
 import { namesOf, type Names } from "./names.ts";
-import { handDifference, handLength, shortBodyMark, steps, toHandStep } from "./quantities.ts";
+import { handDifference, handLength, shortBodyMark, toHandStep } from "./quantities.ts";
+import { stepsBetween } from "./steps-between.ts";
 
 const HEADS = [
   "no.",
@@ -49,13 +50,12 @@ function stacked([id = "", name, trees, steps, head, foot, kit]: readonly string
 }
 
 function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[] {
-  const sleeper = camp.sleepers.find(({ id }) => id === berth.sleeper);
   const { under, over } = berth.kit;
   return [
     berth.id,
     isolated(names.sleeper(berth.sleeper)),
     `${names.tree(berth.headTree)} to ${names.tree(berth.footTree)}`,
-    sleeper === undefined ? "" : steps(berth.spanM, sleeper.stepM) + (berth.stepItOut ? ", step it out" : ""),
+    stepsBetween(berth, camp) + (berth.stepItOut ? ", step it out" : ""),
     headMark(berth, camp, names),
     footMark(berth),
     under === undefined && over === undefined ? "" : `${under ?? "none"} / ${over ?? "none"}`,

@@ -13,6 +13,7 @@ export { sayLimit } from "./say-limit.ts";
 export { refusalJson, sayRefusal } from "./say-refusal.ts";
 export { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 export { sayLookedAt, sayNotChecked, sayVerdict } from "./say-verdict.ts";
+export { stepsBetween } from "./steps-between.ts";
 export { summaryLines, type SummaryOptions } from "./summary-lines.ts";
 export type { SummaryLine } from "./summary-line.ts";
 export { tonightLines } from "./tonight-lines.ts";

@@ -1,8 +1,9 @@
 import type { Item, Scene, XY } from "../scene/scene.ts";
-import { circle, group, line, path, polygon } from "../scene/shapes.ts";
+import { circle, group, line, path } from "../scene/shapes.ts";
 import { word } from "../scene/names.ts";
 import { berthLeaf, numberPlate, tarpHexagon } from "../map/berth-symbols.ts";
 import { keepOutCircle } from "../map/hazard-symbols.ts";
+import { storeShelf } from "./store-shelf.ts";
 import { treeSymbol } from "../map/tree-symbols.ts";
 
 export type Door = "two-trees" | "wood" | "store";
@@ -12,7 +13,7 @@ const HEIGHT = 120;
 
 /** The picture on a door, each in its own projection: elevation, plan, shelf. */
 export function doorPicture(door: Door): Scene {
-  const draw = { "two-trees": elevation, wood: plan, store: shelf } as const;
+  const draw = { "two-trees": elevation, wood: plan, store: storeShelf } as const;
   return {
     name: `door-${door}`,
     size: { width: WIDTH, height: HEIGHT, unit: "px" },
@@ -131,142 +132,4 @@ function plan(): Item[] {
     treeSymbol("thin", [10, 12], 2),
     treeSymbol("thin", [248, 16], 2),
   ];
-}
-
-function shelf(): Item[] {
-  const ink = { fill: "none", stroke: "ink", width: 2.25, join: "round" } as const;
-  return [
-    ...person(),
-    line(
-      [
-        [94, 5],
-        [94, 116],
-      ],
-      { stroke: "ink", width: 3.5, cap: "butt" },
-    ),
-    line(
-      [
-        [338, 5],
-        [338, 116],
-      ],
-      { stroke: "ink", width: 3.5, cap: "butt" },
-    ),
-    line(
-      [
-        [94, 54],
-        [338, 54],
-      ],
-      { stroke: "ink", width: 3, cap: "butt" },
-    ),
-    line(
-      [
-        [94, 112],
-        [338, 112],
-      ],
-      { stroke: "ink", width: 3, cap: "butt" },
-    ),
-    ...[108, 170].map((x) => rolled(x, 26)),
-    ...[126, 166].flatMap((x) =>
-      [15, 7].map((r) => circle([x, 96], r, { fill: "none", stroke: "strap", width: 3.5 })),
-    ),
-    bag(238, 18, 36, 35, true),
-    bag(286, 24, 30, 29, false),
-    polygon(
-      [
-        [196, 111],
-        [219, 74],
-        [242, 111],
-      ],
-      ink,
-    ),
-    line(
-      [
-        [219, 75],
-        [219, 111],
-      ],
-      ink,
-    ),
-    group([
-      roundBox(258, 82, 62, 28, 5, ink),
-      line(
-        [
-          [275, 82],
-          [275, 110],
-        ],
-        ink,
-      ),
-      line(
-        [
-          [304, 82],
-          [304, 110],
-        ],
-        ink,
-      ),
-    ]),
-  ];
-}
-
-function person(): Item[] {
-  return [
-    circle([44, 19], 11.5, { fill: "ink" }),
-    path(
-      [
-        ["M", 33, 34],
-        ["L", 54, 34],
-        ["C", 60, 44, 66, 52, 80, 46],
-        ["L", 83, 52],
-        ["C", 70, 62, 60, 58, 57, 54],
-        ["L", 54, 70],
-        ["L", 53, 120],
-        ["L", 46, 120],
-        ["L", 44, 84],
-        ["L", 42, 120],
-        ["L", 34, 120],
-        ["L", 32, 68],
-        ["Z"],
-      ],
-      { fill: "ink", stroke: "ink", width: 2 },
-    ),
-  ];
-}
-
-function rolled(x: number, y: number): Item {
-  const cloth = { fill: "cloth-tint", stroke: "cloth", width: 2.25 } as const;
-  return group([roundBox(x, y, 52, 26, 13, cloth), circle([x + 13, y + 13], 6, cloth)]);
-}
-
-function bag(x: number, y: number, width: number, height: number, lid: boolean): Item {
-  const ink = { fill: "none", stroke: "ink", width: 2.25 } as const;
-  return group([
-    roundBox(x, y, width, height, 6, ink),
-    ...(lid
-      ? [
-          line(
-            [
-              [x, y + 12],
-              [x + width, y + 12],
-            ],
-            ink,
-          ),
-        ]
-      : []),
-  ]);
-}
-
-function roundBox(x: number, y: number, width: number, height: number, r: number, paint: object): Item {
-  return path(
-    [
-      ["M", x + r, y],
-      ["L", x + width - r, y],
-      ["A", r, 0, 1, x + width, y + r],
-      ["L", x + width, y + height - r],
-      ["A", r, 0, 1, x + width - r, y + height],
-      ["L", x + r, y + height],
-      ["A", r, 0, 1, x, y + height - r],
-      ["L", x, y + r],
-      ["A", r, 0, 1, x + r, y],
-      ["Z"],
-    ],
-    paint,
-  );
 }

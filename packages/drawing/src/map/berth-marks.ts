@@ -4,16 +4,10 @@ import type { Item, XY } from "../scene/scene.ts";
 import { group } from "../scene/shapes.ts";
 import { berthPlates, bodyBoxes, mergedPlates } from "./berth-plates.ts";
 import { berthLeaf, berthSpan, tarpHexagon } from "./berth-symbols.ts";
-import type { GroundPlan, MapBerth } from "./ground-plan.ts";
+import type { MapBerth } from "./ground-plan.ts";
 import type { Box } from "./label-placement.ts";
-import { detailOf, inView, toPx, type MapView } from "./map-view.ts";
-
-export interface PlacedBerth {
-  readonly berth: MapBerth;
-  readonly head: XY;
-  readonly foot: XY;
-  readonly middle: XY;
-}
+import { detailOf, toPx, type MapView } from "./map-view.ts";
+import type { PlacedBerth } from "./placed-berths.ts";
 
 export interface BerthMarks {
   /** Hexagons for tarp and lines. */
@@ -26,16 +20,6 @@ export interface BerthMarks {
   readonly boxes: readonly Box[];
   /** Edges that labels keep off where they can. */
   readonly edges: readonly (readonly XY[])[];
-}
-
-/** The berths that are on the paper, or whose ends may reach onto it. */
-export function placedBerths(ground: GroundPlan, view: MapView): PlacedBerth[] {
-  return ground.berths.flatMap((berth): PlacedBerth[] => {
-    const [head, foot] = [toPx(view, berth.head.at), toPx(view, berth.foot.at)];
-    const middle: XY = [(head[0] + foot[0]) / 2, (head[1] + foot[1]) / 2];
-    const near = inView(view, middle, Math.hypot(foot[0] - head[0], foot[1] - head[1]));
-    return near ? [{ berth, head, foot, middle }] : [];
-  });
 }
 
 /** Every berth at the detail of the view: leaf and hexagon, span, or number plate alone. */

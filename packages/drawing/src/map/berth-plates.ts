@@ -5,9 +5,9 @@ import type { Item, XY } from "../scene/scene.ts";
 import { group, hitCircle, polygon, text } from "../scene/shapes.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import { HALF_CLOTH_M, numberPlate, plateWidth } from "./berth-symbols.ts";
-import type { PlacedBerth } from "./berth-marks.ts";
 import { boxAround, TakenBoxes, type Box } from "./label-placement.ts";
 import { inView, type Detail, type MapView } from "./map-view.ts";
+import type { PlacedBerth } from "./placed-berths.ts";
 
 export interface Plates {
   readonly items: readonly Item[];

@@ -1,6 +1,12 @@
 import type { Camp } from "@nightspan/core";
 import type { XY } from "../scene/scene.ts";
-import type { GroundFall } from "./ground-lines.ts";
+
+/** How steep the ground is, and which way down. */
+export interface GroundFall {
+  readonly riseRatio: number;
+  /** The way water runs, clockwise from north [rad]. */
+  readonly downhillRad: number;
+}
 
 export type HeightAt = (place: XY) => number;
 

@@ -2,16 +2,10 @@ import type { Camp } from "@nightspan/core";
 import { LINE } from "../colour/tokens.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { group, path, polygon } from "../scene/shapes.ts";
-import { groundHeights, type HeightAt } from "./ground-heights.ts";
+import { groundHeights, type GroundFall, type HeightAt } from "./ground-heights.ts";
 import { levelLines } from "./level-lines.ts";
 import { toPx, type MapView } from "./map-view.ts";
 import { smoothLine } from "./smooth-line.ts";
-
-export interface GroundFall {
-  readonly riseRatio: number;
-  /** The way water runs, clockwise from north [rad]. */
-  readonly downhillRad: number;
-}
 
 /** How the whole site falls: as the camp says, else from the trees' heights; nothing where neither is known. */
 export function groundFall(camp: Camp): GroundFall | undefined {

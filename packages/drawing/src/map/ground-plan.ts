@@ -1,17 +1,7 @@
 import type { Camp, Plan, PlannedBerth, Verdict } from "@nightspan/core";
-import type { XY } from "../scene/scene.ts";
+import type { MapTree } from "./map-tree.ts";
 import { sketchGround } from "./sketch-ground.ts";
-import { treeState, type TreeState } from "./tree-state.ts";
-
-/** One stem on the map, in metres. */
-export interface MapTree {
-  readonly id: string;
-  readonly tag: string;
-  readonly at: XY;
-  readonly dbhM: number;
-  readonly heightM?: number;
-  readonly state: TreeState;
-}
+import { treeState } from "./tree-state.ts";
 
 export interface MapBerth {
   readonly id: string;

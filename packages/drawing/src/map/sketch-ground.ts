@@ -1,6 +1,6 @@
 import type { Camp, StatedPair } from "@nightspan/core";
 import type { XY } from "../scene/scene.ts";
-import type { MapTree } from "./ground-plan.ts";
+import type { MapTree } from "./map-tree.ts";
 import { lookedAtOnTheDay } from "./tree-state.ts";
 
 export interface SketchGround {

@@ -1,6 +1,6 @@
 import type { Item, XY } from "../scene/scene.ts";
 import { circle, group, line, path, polygon } from "../scene/shapes.ts";
-import type { MapTree } from "./ground-plan.ts";
+import type { MapTree } from "./map-tree.ts";
 import type { TreeState } from "./tree-state.ts";
 
 /** Least radius of a stem that may carry somebody [px]. */

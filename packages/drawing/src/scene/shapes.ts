@@ -39,6 +39,20 @@ export function circle(at: XY, r: number, paint: Paint & Marks = {}): CircleItem
   return { kind: "circle", at, r, ...paint };
 }
 
+/** One straight stroke. */
+export function stroke(
+  [x1, y1, x2, y2]: readonly [number, number, number, number],
+  paint: Paint & Marks,
+): PolygonItem {
+  return line(
+    [
+      [x1, y1],
+      [x2, y2],
+    ],
+    paint,
+  );
+}
+
 /** A circle that nobody sees and a finger finds. */
 export function hitCircle(at: XY, r: number, ref: string): CircleItem {
   return { kind: "circle", at, r, ref, hit: true, fill: "none", stroke: "none", class: "ns-hit" };

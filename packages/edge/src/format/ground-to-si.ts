@@ -74,7 +74,7 @@ function pairToSi(pair: PairDocument, document: CampDocument, defaults: Defaults
   return present({
     id: pair.id,
     trees: pair.trees,
-    spanM: pair.span_m ?? (pair.steps ?? 0) * stepperStepM(pair, document),
+    spanM: pair.span_m ?? (pair.steps ?? 0) * stepperStepM(pair, document, defaults),
     stepped: pair.span_m === undefined || document.ground?.source === "stepped",
     bearingRad: convert(pair.bearing_deg, degrees),
     fallM: pair.fall_m,
@@ -86,12 +86,12 @@ function pairToSi(pair: PairDocument, document: CampDocument, defaults: Defaults
 }
 
 /** Whose steps they were: the one named, else the first who leads, else the first of the list. */
-function stepperStepM(pair: PairDocument, { sleepers }: CampDocument): number {
-  const stepper =
-    sleepers.find(({ id }) => id === pair.stepped_by) ??
-    sleepers.find(({ leads }) => leads === true) ??
-    sleepers[0];
-  return stepper === undefined ? 0 : stepOf(stepper);
+function stepperStepM(pair: PairDocument, { sleepers }: CampDocument, defaults: DefaultsLedger): number {
+  const named = sleepers.find(({ id }) => id === pair.stepped_by);
+  const stepper = named ?? sleepers.find(({ leads }) => leads === true) ?? sleepers[0];
+  if (stepper === undefined) return 0;
+  if (named === undefined) defaults.note("ground.pairs[].stepped_by", stepper.id, pair.id);
+  return stepOf(stepper);
 }
 
 function obstacleToSi(obstacle: ObstacleDocument, rules: HouseRules, defaults: DefaultsLedger): Obstacle {

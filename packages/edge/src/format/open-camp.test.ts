@@ -115,6 +115,9 @@ describe("opening a camp", () => {
     expect(used.get("ground.trees[].height_m")?.for).toEqual(["K2"]);
     expect(used.get("rules.span_max_m")?.value).toBe(5);
     expect(used.has("sleepers[].mass_kg")).toBe(false);
+    const windy = opened(smallCamp({ night: { low_c: 5, wind_m_s: 3 } })).camp;
+    expect(windy.night?.gustMS).toBe(3);
+    expect(windy.defaultsUsed).toContainEqual({ field: "night.gust_m_s", value: 3, for: [] });
   });
 
   it("puts stated rules over the preset, with who says so", () => {

@@ -41,7 +41,7 @@ function nightToSi(night: NightDocument | undefined, defaults: DefaultsLedger): 
     lowK: kelvin(night.low_c),
     highK: convert(night.high_c, kelvin),
     windMS: night.wind_m_s,
-    gustMS: night.gust_m_s ?? night.wind_m_s,
+    gustMS: night.gust_m_s ?? asWind(night, defaults),
     windHeightM: night.wind_height_m ?? defaults.take("night.wind_height_m"),
     windFromRad: convert(night.wind_from_deg, degrees),
     rainMmH: night.rain_mm_h ?? defaults.take("night.rain_mm_h"),
@@ -50,4 +50,10 @@ function nightToSi(night: NightDocument | undefined, defaults: DefaultsLedger): 
     stationElevationM: night.station_elevation_m,
     stopGustMS: night.stop_gust_m_s,
   });
+}
+
+/** A gust that nobody forecast is at least the wind; that it was taken so is told. */
+function asWind({ wind_m_s }: NightDocument, defaults: DefaultsLedger): number {
+  defaults.note("night.gust_m_s", wind_m_s);
+  return wind_m_s;
 }

@@ -56,6 +56,7 @@ function countStage(task: Task, columns: Int32Array): Stage {
       return counted && -counted.placed;
     },
     rounded: (shares) => rounded(task, shares),
+    presolve: true,
     solver,
   });
 }
@@ -73,6 +74,7 @@ function costStage(task: Task, columns: Int32Array): Stage {
     },
     settled: (fixed) => settleResidual(model, fixed, target),
     rounded: (shares) => rounded(task, shares),
+    presolve: false,
     solver,
   });
 }

@@ -1,23 +1,36 @@
 import { listOf, listsOf, type Lists } from "./berth-search-lists.ts";
+import { common, maximalCliques } from "./maximal-cliques.ts";
 import type { SearchModel } from "./berth-search-model.ts";
 
 /**
- * A greedy cover of all "not both" pairs of places by cliques: groups of which one place at most can be
- * used. One row for a clique says more than one row for each of its pairs.
+ * Cliques that between them hold every "not both" pair of places: groups of which one place at most can
+ * be used. One row for a clique says more than one row for each of its pairs.
  *
- * Pairs are those in conflict, and those that share a tree of one hammock. Each pair not
- * yet covered grows by the place that covers most pairs still open, lowest index first, until no
- * place goes with all of it.
+ * Pairs are those in conflict, and those that share a tree of one hammock. All cliques that cannot grow
+ * are taken; in a wood there are few of them. Where they are more than a few for each place, as in
+ * tangles that no wood has, a greedy cover is taken instead.
  *
  * Shapes   → lists of places, each of two or more, sorted
  * Source   layout-search (handbook/layout.md: clique rows)
  */
-export function cliqueCover(model: SearchModel): readonly Int32Array[] {
+export function exclusionCliques(model: SearchModel): readonly Int32Array[] {
   const graph = exclusions(model);
+  return (
+    maximalCliques(graph, model.places, CLIQUES_A_PLACE * model.places) ?? greedyCover(graph, model.places)
+  );
+}
+
+const CLIQUES_A_PLACE = 4;
+
+/**
+ * Each pair not yet covered grows by the place that covers most pairs still open, lowest index first,
+ * until no place goes with all of it.
+ */
+export function greedyCover(graph: Lists, places: number): readonly Int32Array[] {
   const open = new Uint8Array(graph.items.length).fill(1);
-  const gain = new Int32Array(model.places);
+  const gain = new Int32Array(places);
   const cliques: Int32Array[] = [];
-  for (let a = 0; a < model.places; a++) {
+  for (let a = 0; a < places; a++) {
     const end = graph.starts[a + 1] ?? 0;
     for (let at = graph.starts[a] ?? 0; at < end; at++) {
       const b = graph.items[at] ?? 0;
@@ -64,22 +77,6 @@ function grow(graph: Lists, open: Uint8Array, gain: Int32Array, a: number, b: nu
     for (const place of candidates) gain[place] = (gain[place] ?? 0) + isOpen(graph, open, place, best);
   }
   return Int32Array.from(clique);
-}
-
-function common(a: Int32Array, b: Int32Array): Int32Array {
-  const both = new Int32Array(Math.min(a.length, b.length));
-  let count = 0;
-  for (let i = 0, j = 0; i < a.length && j < b.length;) {
-    const left = a[i] ?? 0;
-    const right = b[j] ?? 0;
-    if (left === right) {
-      both[count++] = left;
-      i++;
-      j++;
-    } else if (left < right) i++;
-    else j++;
-  }
-  return both.subarray(0, count);
 }
 
 function isOpen(graph: Lists, open: Uint8Array, a: number, b: number): number {

@@ -1,5 +1,6 @@
 import type { SearchComponent } from "./berth-search-components.ts";
 import { listOf, sizeOf } from "./berth-search-lists.ts";
+import { onesIn } from "./bits.ts";
 import type { SearchModel } from "./berth-search-model.ts";
 
 /** The chosen places of one way, last first. */
@@ -154,10 +155,4 @@ function lowestZero(bits: number): number {
   let at = 0;
   while (((bits >> at) & 1) === 1) at++;
   return at;
-}
-
-function onesIn(bits: number): number {
-  let count = 0;
-  for (let rest = bits; rest !== 0; rest &= rest - 1) count++;
-  return count;
 }

@@ -2,17 +2,19 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { drawFrom, type Draw } from "../geometry/draw.fixture.ts";
 import { simpleBounds } from "./berth-search-bounds.ts";
-import { cliqueCover, exclusions } from "./berth-search-cliques.ts";
+import { exclusionCliques, exclusions, greedyCover } from "./berth-search-cliques.ts";
 import { searchComponents } from "./berth-search-components.ts";
 import { bestByBruteForce, randomSearch } from "./berth-search.fixture.ts";
 import { columnsByCost, takeInOrder } from "./berth-search-greedy.ts";
 import { leastSplit } from "./berth-search-knapsack.ts";
-import { listOf } from "./berth-search-lists.ts";
+import { listOf, listsOf, type Lists } from "./berth-search-lists.ts";
 import { searchModel } from "./berth-search-model.ts";
 import { searchNearby } from "./berth-search-nearby.ts";
 import { peopleRows, programOf, ruleRows } from "./berth-search-program.ts";
 import { recheckLayout } from "./berth-search-recheck.ts";
 import type { BerthSearchInput } from "./berth-search-types.ts";
+import { lowestOf, onesIn } from "./bits.ts";
+import { maximalCliques } from "./maximal-cliques.ts";
 import { dualBound } from "./dual-bound.ts";
 
 const DRAWS = fc.noBias(fc.nat({ max: 1_000_000 })).map(drawFrom);
@@ -36,13 +38,67 @@ describe("the pieces of the berth search", () => {
         const wanted = new Set<string>();
         for (let a = 0; a < model.places; a++)
           for (const b of listOf(graph, a)) if (a < b) wanted.add(`${a} ${b}`);
-        const covered = new Set<string>();
-        for (const clique of cliqueCover(model)) {
-          for (const a of clique) for (const b of clique) if (a < b) covered.add(`${a} ${b}`);
+        for (const cliques of [exclusionCliques(model), greedyCover(graph, model.places)]) {
+          expect([...pairsOf(cliques)].sort()).toEqual([...wanted].sort());
         }
-        expect([...covered].sort()).toEqual([...wanted].sort());
       }),
       { seed: 1, numRuns: 200 },
+    );
+  });
+
+  it("find all cliques that cannot grow, each once, as trying every group does", () => {
+    fc.assert(
+      fc.property(DRAWS, (draw) => {
+        const model = searchModel(drawn(draw));
+        const graph = exclusions(model);
+        const found = maximalCliques(graph, model.places, Infinity) ?? [];
+        expect(found.map(String).sort()).toEqual(cliquesByTrying(graph, model.places).map(String).sort());
+      }),
+      { seed: 6, numRuns: 100 },
+    );
+  });
+
+  it("give up on all cliques where there are too many", () => {
+    // Three nodes apart from one another, eight times over: every choice of one from each is a clique, 3⁸ in all.
+    const nodes = 24;
+    const graph = listsOf(nodes, (tell) => {
+      for (let a = 0; a < nodes; a++) for (let b = 0; b < nodes; b++) if (a % 8 !== b % 8) tell(a, b);
+    });
+    expect(maximalCliques(graph, nodes, 100)).toBeUndefined();
+    expect(maximalCliques(graph, nodes, 6561)?.length).toBe(6561);
+  });
+
+  it("find the cliques of a hub with more neighbours than bits: one triangle for each part of its rim", () => {
+    const rim = 40;
+    const graph = listsOf(rim + 1, (tell) => {
+      for (let at = 0; at < rim; at++) {
+        for (const other of [(at + 1) % rim, (at + rim - 1) % rim, rim]) tell(at, other);
+        tell(rim, at);
+      }
+    });
+    for (let at = 0; at <= rim; at++) listOf(graph, at).sort();
+    const expected = Array.from({ length: rim }, (_, at) =>
+      [at, (at + 1) % rim, rim].sort((a, b) => a - b).join(),
+    );
+    expect((maximalCliques(graph, rim + 1, Infinity) ?? []).map(String).sort()).toEqual(expected.sort());
+    const hubFirst = listsOf(rim + 1, (tell) => {
+      for (let at = 1; at <= rim; at++) {
+        tell(0, at);
+        for (const other of [0, at === rim ? 1 : at + 1, at === 1 ? rim : at - 1]) tell(at, other);
+      }
+    });
+    for (let at = 0; at <= rim; at++) listOf(hubFirst, at).sort();
+    expect(maximalCliques(hubFirst, rim + 1, Infinity)?.length).toBe(rim);
+  });
+
+  it("count bits and find the lowest", () => {
+    fc.assert(
+      fc.property(fc.integer(), (bits) => {
+        const text = (bits >>> 0).toString(2);
+        expect(onesIn(bits)).toBe(text.replaceAll("0", "").length);
+        expect(lowestOf(bits)).toBe(bits === 0 ? 32 : text.length - 1 - text.lastIndexOf("1"));
+      }),
+      { seed: 7, numRuns: 200 },
     );
   });
 
@@ -170,4 +226,34 @@ function leastByTrying(costs: readonly (readonly number[])[], target: number): n
     (least, cost, n) => Math.min(least, n > target ? Infinity : cost + leastByTrying(rest, target - n)),
     Infinity,
   );
+}
+
+function pairsOf(cliques: readonly Int32Array[]): Set<string> {
+  const pairs = new Set<string>();
+  for (const clique of cliques)
+    for (const a of clique) for (const b of clique) if (a < b) pairs.add(`${a} ${b}`);
+  return pairs;
+}
+
+function cliquesByTrying(graph: Lists, nodes: number): number[][] {
+  const goesWith = (a: number, b: number): boolean => listOf(graph, a).includes(b);
+  let groups: number[][] = Array.from({ length: nodes }, (_, node) => [node]);
+  const found: number[][] = [];
+  while (groups.length > 0) {
+    const grown = groups.flatMap((group) =>
+      Array.from({ length: nodes }, (_, node) => node)
+        .filter((node) => node > Math.max(...group) && group.every((member) => goesWith(member, node)))
+        .map((node) => [...group, node]),
+    );
+    const all = Array.from({ length: nodes }, (_, node) => node);
+    found.push(
+      ...groups.filter(
+        (group) =>
+          group.length > 1 &&
+          !all.some((node) => !group.includes(node) && group.every((member) => goesWith(member, node))),
+      ),
+    );
+    groups = grown;
+  }
+  return found;
 }

@@ -1,4 +1,4 @@
-import { cliqueCover } from "./berth-search-cliques.ts";
+import { exclusionCliques } from "./berth-search-cliques.ts";
 import { listOf, sizeOf } from "./berth-search-lists.ts";
 import type { SearchModel } from "./berth-search-model.ts";
 import type { LinearProgram } from "./linear-solver.ts";
@@ -16,7 +16,7 @@ export interface SearchRow {
  */
 export function ruleRows(model: SearchModel): readonly SearchRow[] {
   const covered = new Uint8Array(model.places);
-  const rows: SearchRow[] = cliqueCover(model).map((clique) => {
+  const rows: SearchRow[] = exclusionCliques(model).map((clique) => {
     for (const place of clique) covered[place] = 1;
     return { columns: columnsOf(model, clique), lower: -Infinity, upper: 1 };
   });

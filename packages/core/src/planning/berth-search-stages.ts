@@ -15,6 +15,8 @@ export interface StageInput {
   readonly rounded: (shares: Float64Array) => Int32Array;
   /** Finds the best layout left once columns are fixed, by other means than the solver; see there. */
   readonly settled?: (fixed: Int8Array) => Int32Array | "none" | undefined;
+  /** Whether the solver may simplify the whole-number program first: worth it for the number, not for the cost. */
+  readonly presolve: boolean;
   readonly solver: LinearSolver;
 }
 
@@ -66,7 +68,7 @@ function branch(input: StageInput, incumbent: Incumbent, known: number, fixed?: 
     const best = betterOf(input, incumbent, Int32Array.from(taken));
     return { incumbent: best, lowerBound: best.value, method: "linear relaxation" };
   }
-  const solved = input.solver.solve(program, { integral: true, presolve: false });
+  const solved = input.solver.solve(program, { integral: true, presolve: input.presolve });
   if (!solved.ok) return { incumbent, lowerBound: known, method: "local search" };
   const solution = solved.value;
   if (solution.status === "infeasible") {

@@ -10,9 +10,10 @@ describe("model", () => {
       "catenary",
       "elastic-catenary",
       "hang",
+      "trunk",
       "layout",
     ]);
-    expect(JSON.parse((await ran(["model", "--json"])).out)).toHaveLength(5);
+    expect(JSON.parse((await ran(["model", "--json"])).out)).toHaveLength(6);
   });
 
   it("answers one object for one object", async () => {

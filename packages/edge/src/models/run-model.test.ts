@@ -22,7 +22,7 @@ const HANG = {
 
 describe("the models by name", () => {
   it("are these", () => {
-    expect(MODEL_NAMES).toEqual(["two-cable", "catenary", "elastic-catenary", "hang", "layout"]);
+    expect(MODEL_NAMES).toEqual(["two-cable", "catenary", "elastic-catenary", "hang", "trunk", "layout"]);
     expect(fields("tarot", {})).toEqual(["NAME"]);
     expect(fields("__proto__", {})).toEqual(["NAME"]);
   });
@@ -81,6 +81,19 @@ describe("the models by name", () => {
     expect(binds(runModel("hang", { ...HANG, span_m: 2.4 }))).toEqual(["trees-too-close"]);
     expect(binds(runModel("hang", { ...HANG, hammock: { length_m: 3, ridgeline_m: 3.2 } }))).toEqual([
       "ridgeline-longer-than-cloth",
+    ]);
+  });
+
+  it("press 267 kPa on 15 cm of bark by a strap of 25 mm and 1 kN, and bend by 32 F h / π d³", () => {
+    const input = { species: "QUERCUS alba", dbh_cm: 15, pull_n: 1_000, height_m: 1.5, strap_width_mm: 25 };
+    const { bark_kpa, bark_peak_kpa, bending_mpa } = value("trunk", input);
+    expect(bark_kpa).toBeCloseTo(266.7, 1);
+    expect(bark_peak_kpa).toBeCloseTo(2 * 266.667, 1);
+    expect(bending_mpa).toBeCloseTo((32 * 1_000 * 1.5) / (Math.PI * 0.15 ** 3) / 1e6, 9);
+    expect(fields("trunk", { ...input, species: "broom", dbh_cm: 0, bark: 1 })).toEqual([
+      "species",
+      "dbh_cm",
+      "bark",
     ]);
   });
 

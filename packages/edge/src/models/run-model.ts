@@ -3,6 +3,7 @@ import { catenaryDoor, elasticCatenaryDoor } from "./catenary-doors.ts";
 import type { Door, ModelAnswer, ModelTools } from "./door.ts";
 import { hangDoor } from "./hang-door.ts";
 import { layoutDoor } from "./layout-door.ts";
+import { trunkDoor } from "./trunk-door.ts";
 import { twoCableDoor } from "./two-cable-door.ts";
 
 const DOORS: Readonly<Record<string, Door>> = {
@@ -10,6 +11,7 @@ const DOORS: Readonly<Record<string, Door>> = {
   catenary: catenaryDoor,
   "elastic-catenary": elasticCatenaryDoor,
   hang: hangDoor,
+  trunk: trunkDoor,
   layout: layoutDoor,
 };
 

@@ -25,7 +25,7 @@ export interface PartsOptimum {
  */
 export function searchParts(model: SearchModel, statesAPlace: number): PartsOptimum | undefined {
   const cost = cheapestAtPlaces(model);
-  const budget = { left: statesAPlace * model.places };
+  const budget = { left: Math.min(MOST_STATES, statesAPlace * model.places) };
   const frontiers: Frontier[] = [];
   const components = searchComponents(model, LARGEST_PART);
   if (components === undefined) return undefined;
@@ -46,6 +46,9 @@ export function searchParts(model: SearchModel, statesAPlace: number): PartsOpti
     leastCost: (count) => leastSplit(costs, count).cost,
   };
 }
+
+/** States × counts in all, however many places there are. */
+const MOST_STATES = 5_000_000;
 
 /** A part of more places than this is not tried: it would need too many states. */
 const LARGEST_PART = 500;

@@ -77,7 +77,7 @@ const STATES_BESIDE_SOLVER = 150;
 const STATES_ALONE = 2000;
 
 const STEPS_A_COLUMN = 50;
-const MOST_STEPS = 400_000;
+const MOST_STEPS = 200_000;
 
 function resultOf(input: BerthSearchInput, model: SearchModel, state: SearchState): BerthSearch {
   const counted = recheckLayout(model, state.columns);

@@ -9,3 +9,4 @@ export * from "./adjust/adjust.ts";
 export type * from "./adjust/adjust-types.ts";
 export * from "./adjust/berth-request.ts";
 export * from "./span-window.ts";
+export * from "./dual-bound.ts";

@@ -41,6 +41,8 @@ export type Limit =
   | "ridgeline-longer-than-cloth"
   | "span-least"
   | "span-most"
+  | "tarp-ridge"
+  | "trunk-bend"
   | "strength"
   | "user-weight";
 

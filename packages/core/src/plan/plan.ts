@@ -1,5 +1,5 @@
 import type { Finding, Verdict } from "../outcome/finding.ts";
-import type { Hang } from "../statics/hang-types.ts";
+import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 
@@ -56,6 +56,10 @@ export interface PlannedBerth {
   /** True where the trees' positions are stepped or from GPS: step the span out before use. */
   readonly stepItOut: boolean;
   readonly hang: Hang;
+  /** What the hang was asked for, so that it can be put right on the spot without the camp. */
+  readonly request?: HangInput;
+  /** Spans at which this kit and sleeper could hang between two such trees, and what ends them [m]. */
+  readonly spanWindow?: OkRange;
   readonly kit: BerthKit;
   /** Id of the sleeper who can reach the marks; the sleeper's own id unless a taller one must help. */
   readonly setBy: string;

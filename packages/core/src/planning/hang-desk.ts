@@ -1,18 +1,21 @@
 import { refuse, type Outcome } from "../outcome/outcome.ts";
+import type { HouseRules } from "../plan/house-rules.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
 import { hang, webbingOf } from "../statics/hang.ts";
 import { hangCore, type HangCore } from "../statics/hang-core.ts";
 import { hangRig, type HangRig } from "../statics/hang-rig.ts";
 import { screenHang, type HangKit, type HangPair, type ScreenedHang } from "../statics/hang-screen.ts";
-import type { Hang } from "../statics/hang-types.ts";
+import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { CampPlace } from "./camp-places-types.ts";
 import type { FitClass } from "./fit-classes.ts";
 import { hangKit, hangPair } from "./hang-request.ts";
+import { spanWindow, type SpanExtras } from "./span-window.ts";
 
 /** Works out hangs of classes at places, each once: a quick yes or no, and in full. */
 export class HangDesk {
   private readonly quick = new Map<number, boolean>();
   private readonly full = new Map<number, Outcome<Hang>>();
+  private readonly windows = new Map<string, OkRange | undefined>();
   private readonly screens: (((pair: HangPair) => ScreenedHang) | undefined)[] = [];
   private readonly requests: (HangKit | undefined)[] = [];
   private readonly rigs: (HangRig | undefined)[] = [];
@@ -49,16 +52,34 @@ export class HangDesk {
     const key = this.key(classIndex, place);
     const known = this.full.get(key);
     if (known !== undefined) return known;
-    const { kit, request } = this.fit(classIndex);
-    const spanErrorM = this.places[place]?.spanErrorM;
-    const found = hang({
-      ...request,
-      ...this.pair(place),
-      ...(spanErrorM === undefined ? {} : { spanErrorM }),
-    });
+    const { kit } = this.fit(classIndex);
+    const found = hang(this.requestOf(classIndex, place));
     const outcome = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
     this.full.set(key, outcome);
     return outcome;
+  }
+
+  /** What the hang in full is asked for. */
+  requestOf(classIndex: number, place: number): HangInput {
+    const { request } = this.fit(classIndex);
+    const spanErrorM = this.places[place]?.spanErrorM;
+    return { ...request, ...this.pair(place), ...(spanErrorM === undefined ? {} : { spanErrorM }) };
+  }
+
+  /** The spans at which this class could hang between two such trees; nothing where no span serves. */
+  spanWindowOf(
+    classIndex: number,
+    place: number,
+    rules: Pick<HouseRules, "spanMinM" | "spanMaxM">,
+    extras: SpanExtras,
+  ): OkRange | undefined {
+    const key = `${this.key(classIndex, place)} ${JSON.stringify(extras)}`;
+    const known = this.windows.get(key);
+    if (known !== undefined || this.windows.has(key)) return known;
+    const found = spanWindow(this.requestOf(classIndex, place), rules, extras);
+    const window = found.ok ? found.value : undefined;
+    this.windows.set(key, window);
+    return window;
   }
 
   private screened(classIndex: number, pair: HangPair): boolean {

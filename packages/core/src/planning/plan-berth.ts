@@ -2,7 +2,7 @@ import { worstVerdict } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { BerthKit, PlannedBerth } from "../plan/plan.ts";
 import type { Looked } from "../site/tree.ts";
-import type { Hang, HangLimits } from "../statics/hang-types.ts";
+import type { Hang, HangInput, HangLimits, OkRange } from "../statics/hang-types.ts";
 import { reversed } from "./bearing.ts";
 import type { Anchor, CampPlace } from "./camp-places-types.ts";
 import type { DealtKit } from "./dealt-kit.ts";
@@ -21,6 +21,8 @@ export interface BerthParts {
   readonly kit: DealtKit;
   readonly limits: HangLimits;
   readonly hang: Hang;
+  readonly request: HangInput;
+  readonly spanWindow?: OkRange;
 }
 
 /** One berth of the plan, and its two ends for the count of trees looked at. */
@@ -50,6 +52,8 @@ export function planBerth(parts: BerthParts): EndedBerth {
     groundKnown: place.fallM !== undefined,
     stepItOut: place.stepItOut,
     hang,
+    request: parts.request,
+    ...(parts.spanWindow === undefined ? {} : { spanWindow: parts.spanWindow }),
     kit: kitIds(kit),
     setBy,
     verdict: worstVerdict(findings.map(({ verdict }) => verdict)),

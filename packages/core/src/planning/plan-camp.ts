@@ -119,6 +119,9 @@ function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["se
     if (seat === undefined || place === undefined || fit === undefined) return [];
     const outcome = desk.hangOf(seat.classIndex, seat.place);
     if (!outcome.ok) return [];
+    const { tarp } = seat.kit;
+    const extras = tarp === undefined ? {} : { tarpRidgeM: tarp.ridgeM };
+    const window = desk.spanWindowOf(seat.classIndex, seat.place, camp.rules, extras);
     return [
       planBerth({
         id: String(number + 1),
@@ -129,6 +132,8 @@ function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["se
         kit: seat.kit,
         limits: fit.limits,
         hang: outcome.value,
+        request: desk.requestOf(seat.classIndex, seat.place),
+        ...(window === undefined ? {} : { spanWindow: window }),
       }),
     ];
   });

@@ -4,7 +4,7 @@ import { presetRules } from "../plan/rule-defaults.ts";
 import { hang } from "../statics/hang.ts";
 import type { HangInput } from "../statics/hang-types.ts";
 import { hangKit, hangLimits } from "./hang-request.ts";
-import { spanWindow } from "./span-window.ts";
+import { spanWindow, type SpanExtras } from "./span-window.ts";
 import { camp, hammock, sleeper, webbing } from "./testing/camp.fixture.ts";
 
 const WIDE = { spanMinM: { value: 0, source: "test" }, spanMaxM: { value: 99, source: "test" } };
@@ -22,8 +22,8 @@ function request(
   return { ...hangKit(kit, hangLimits(wood, statureM)), spanM: 4.2, head: ground, foot: ground, ...but };
 }
 
-function windowOf(input: HangInput, rules = WIDE) {
-  const found = spanWindow(input, rules);
+function windowOf(input: HangInput, rules = WIDE, extras: SpanExtras = {}) {
+  const found = spanWindow(input, rules, extras);
   if (!found.ok) throw new Error(JSON.stringify(found.refusals));
   return found.value;
 }
@@ -49,6 +49,59 @@ describe("spanWindow", () => {
       bindsLow: "sling-shortest",
       bindsHigh: "sling-longest",
     });
+  });
+
+  it("ends at the tarp's ridge where it would not fit between the trunks", () => {
+    const tarped = windowOf(request(), WIDE, { tarpRidgeM: 3.6 });
+    expect(tarped).toMatchObject({ low: 3.6 + 2 * 0.1 + 0.3, bindsLow: "tarp-ridge" });
+    const small = windowOf(request(), WIDE, { tarpRidgeM: 2 });
+    const bare = windowOf(request());
+    expect(small).toMatchObject({ bindsLow: bare.bindsLow, bindsHigh: bare.bindsHigh });
+    expect(small.low).toBeCloseTo(bare.low, 2);
+  });
+
+  it("ends where a trunk would be bent too far, at the tree that is bent", () => {
+    const input = request();
+    const wide = windowOf(input);
+    const found = hang({ ...input, spanM: 4.5 });
+    if (!found.ok) throw new Error(JSON.stringify(found.refusals));
+    const { strapHeightM, sidewaysN } = found.value.foot;
+    const bent = windowOf(input, WIDE, { bendMaxNM: { foot: strapHeightM * sidewaysN } });
+    expect(bent.bindsHigh).toBe("trunk-bend");
+    expect(bent.high).toBeCloseTo(4.5, 2);
+    expect(bent.high).toBeLessThan(wide.high);
+    expect(bent.low).toBe(wide.low);
+  });
+
+  it("is refused where house, kit and tarp leave no span in common", () => {
+    const house = { spanMinM: { value: 3, source: "test" }, spanMaxM: { value: 3.4, source: "test" } };
+    const tarp = spanWindow(request(), house, { tarpRidgeM: 3.5 });
+    expect(tarp).toMatchObject({ ok: false, refusals: [{ field: "spanM", binds: "tarp-ridge" }] });
+    const sling = request({ suspension: { type: "whoopie-sling", minM: 0.9, maxM: 2 } });
+    const near = spanWindow(sling, house);
+    expect(near.ok).toBe(false);
+    if (!near.ok) expect(near.refusals.map(({ binds }) => binds)).toContain("sling-shortest");
+  });
+
+  it("has no gap: every span inside serves", () => {
+    let windows = 0;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 130, max: 200 }),
+        fc.constantFrom(0, 0.3, 0.6),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (cm, minM, share) => {
+          const input = request({ suspension: { type: "whoopie-sling", minM, maxM: 1.2 } }, cm / 100, 1.83);
+          const found = spanWindow(input, WIDE);
+          if (!found.ok) return;
+          windows += 1;
+          const { low, high } = found.value;
+          expect(hang({ ...input, spanM: low + share * (high - low) }).ok).toBe(true);
+        },
+      ),
+      { seed: 1, numRuns: 60 },
+    );
+    expect(windows).toBeGreaterThan(40);
   });
 
   it("finds the window from a span outside it", () => {

@@ -31,6 +31,8 @@ const LIMITS: Readonly<Record<Limit, string>> = {
   "ridgeline-longer-than-cloth": "the ridgeline is longer than the hammock",
   "span-least": "the trees are nearer than the house rule allows",
   "span-most": "the trees are farther than the house rule allows",
+  "tarp-ridge": "the tarp's ridge does not fit between the trees",
+  "trunk-bend": "a trunk would bend too far",
   strength: "a part is too weak for the pull",
   "user-weight": "the sleeper is over the hammock's greatest user weight",
 };

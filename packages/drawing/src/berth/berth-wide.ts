@@ -26,6 +26,8 @@ export interface SideOptions {
 
 const SIDE = 178;
 const TOP = 72;
+/** Trunk above the higher strap: room for what pulls there [px]. */
+const OVER_STRAP_PX = 88;
 
 /** The side view with its figures beside it. */
 export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing {
@@ -49,7 +51,7 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
 function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
   const { hang, spanM } = facts.berth;
   const scale = Math.min(175, (widthPx - 2 * SIDE) / spanM);
-  const topZM = highestStrapM(hang) + 0.62;
+  const topZM = highestStrapM(hang) + Math.max(0.62, OVER_STRAP_PX / scale);
   const originX = (widthPx - spanM * scale) / 2;
   return {
     scale,
@@ -65,9 +67,10 @@ function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
 function headings({ head, foot, berth }: BerthFacts, frame: SideFrame): Item[] {
   const over = (end: EndFacts, xM: number, key: "berth.head" | "berth.foot"): Item[] => {
     const [x, y] = onPaper(frame, [xM, frame.topZM]);
+    const maxWidth = 2 * Math.min(frame.originX - 10, (berth.spanM * frame.scale) / 2 - 8);
     return [
       text(word(key), [x, y - 34], { size: TYPE.lead, weight: 700, anchor: "middle" }),
-      text(treeText(end), [x, y - 13], { size: TYPE.note, anchor: "middle", fill: "soft" }),
+      text(treeText(end), [x, y - 13], { size: TYPE.note, anchor: "middle", fill: "soft", maxWidth }),
     ];
   };
   return [...over(head, 0, "berth.head"), ...over(foot, berth.spanM, "berth.foot")];

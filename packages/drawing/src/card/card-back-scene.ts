@@ -32,13 +32,13 @@ export function cardBackScene(plan: Plan, camp: Camp, berthId: string, options: 
     title: word("card.back-title", { berth: name(berthId), sleeper: name(facts.sleeper.name) }),
     desc: word("card.back-desc"),
     ground: "paper",
-    items: [...above(facts), ...orders.items, ...knots.items, ...cautions.items],
+    items: [...above(facts, options), ...orders.items, ...knots.items, ...cautions.items],
   };
 }
 
 /** The side view; in its place a refusal, where nobody may hang. */
-function above(facts: BerthFacts): readonly Item[] {
-  if (facts.berth.verdict !== "do-not-hang") return cardSideView(facts, [LEFT, 3.4], RIGHT - LEFT, 40);
+function above(facts: BerthFacts, words: Words): readonly Item[] {
+  if (facts.berth.verdict !== "do-not-hang") return cardSideView(facts, [LEFT, 3.4], RIGHT - LEFT, 40, words);
   return [
     verdictPlateItem("do-not-hang", [CARD.width / 2, 17], 13),
     text(word("card.do-not-hang"), [CARD.width / 2, 34], {

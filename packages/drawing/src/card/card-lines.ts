@@ -13,7 +13,7 @@ export interface CardLine {
   /** Set larger and bold. */
   readonly strong?: true;
   /** The two strap marks: number, unit and what goes with them, in large type. */
-  readonly mark?: { readonly number: TextItem; readonly unit: TextItem; readonly after: TextItem };
+  readonly mark?: { readonly number: TextItem; readonly unit: TextItem; readonly after?: TextItem };
 }
 
 /** At most ten lines in the order of doing. Only what was computed; the rest says "not checked". */
@@ -107,7 +107,10 @@ function barkLine({ berth }: BerthFacts): CardLine {
   if (head === foot) return { action: word("card.bark-each"), value: told(head) };
   return {
     action: word("card.bark-two"),
-    value: word("card.two-values", { first: told(head), second: told(foot) }),
+    value: word("card.two-values", {
+      first: quantity("short-length", head ?? 0, 0, "number"),
+      second: told(foot),
+    }),
   };
 }
 

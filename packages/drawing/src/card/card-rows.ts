@@ -1,9 +1,9 @@
 import { TYPE_MM } from "../colour/tokens.ts";
-import { name } from "../scene/names.ts";
+import { name, word } from "../scene/names.ts";
 import type { Item, TextRun, TextRunItem } from "../scene/scene.ts";
 import { box, line, text } from "../scene/shapes.ts";
 import type { TextItem, Weight, Words } from "../scene/text-item.ts";
-import { wrapped, type Wrapped } from "../scene/wrapped.ts";
+import { brokenLines, wrapped, type Wrapped } from "../scene/wrapped.ts";
 import type { CardLine } from "./card-lines.ts";
 import { CARD, EDGE, RULE } from "./card-size.ts";
 
@@ -46,7 +46,8 @@ function rule(y: number, width: number): Item {
   );
 }
 
-function row(one: CardLine, number: number, top: number, height: number, words: Words): Item[] {
+function row(given: CardLine, number: number, top: number, height: number, words: Words): Item[] {
+  const one = withRoom(given, words);
   const middle = top + height / 2;
   const value = valueRuns(one);
   const items: Item[] = [
@@ -56,6 +57,20 @@ function row(one: CardLine, number: number, top: number, height: number, words: 
   if (one.tick === true) items.push(tickBox(middle));
   if (value.length > 0) items.push(valueText(value, middle, one.mark !== undefined));
   return items;
+}
+
+/** A strap mark whose place on the body is too long to stand beside the number says it with the action. */
+function withRoom(one: CardLine, words: Words): CardLine {
+  const { mark } = one;
+  if (mark?.after === undefined) return one;
+  const room = roomBeside(one, valueRuns(one), words);
+  if (brokenLines(one.action, room, TYPE_MM.body, 700, words).length <= 2) return one;
+  const { number, unit, after } = mark;
+  return {
+    ...one,
+    action: word("card.mark-at", { action: one.action, mark: after }),
+    mark: { number, unit },
+  };
 }
 
 function roomBeside({ tick }: CardLine, value: readonly TextRun[], words: Words): number {
@@ -101,8 +116,9 @@ function valueRuns({ value, mark }: CardLine): TextRun[] {
     { item: mark.number, size: TYPE_MM.shout, weight: 700 },
     space,
     { item: mark.unit, size: TYPE_MM.name, weight: 700 },
-    space,
-    { item: mark.after, size: TYPE_MM.lead, weight: 700 },
+    ...(mark.after === undefined
+      ? []
+      : [space, { item: mark.after, size: TYPE_MM.lead, weight: 700 } as const]),
   ];
 }
 

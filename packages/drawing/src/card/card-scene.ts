@@ -47,19 +47,6 @@ export function cardScene(plan: Plan, camp: Camp, berthId: string, options: Card
 
 function header(facts: BerthFacts, camp: Camp, words: Words): Item[] {
   const side = 13.5;
-  const [x, size] = [EDGE + side + 3.2, TYPE_MM.name];
-  const width = RIGHT - HOLE - x;
-  const named = wrapped(
-    name(facts.sleeper.name),
-    [x, EDGE + 6.2],
-    { size, weight: 700, width, leading: size * 1.06, mostLines: 2 },
-    words,
-  );
-  const where = text(whereText(camp), [x, named.lines > 1 ? EDGE + 17 : EDGE + 11.6], {
-    size: TYPE_MM.note,
-    weight: 500,
-    maxWidth: RIGHT - x,
-  });
   return [
     box([EDGE, EDGE], side, side, { fill: "ink" }),
     text(name(facts.berth.id), [EDGE + side / 2, EDGE + side * 0.74], {
@@ -68,10 +55,19 @@ function header(facts: BerthFacts, camp: Camp, words: Words): Item[] {
       anchor: "middle",
       fill: "on-action",
     }),
-    ...named.items,
-    where,
+    ...whoAndWhere(facts, camp, EDGE + side + 3.2, words),
     ...tags(facts, words),
   ];
+}
+
+/** The name, in one line or two, clear of the hole; the camp and the day beneath. */
+function whoAndWhere({ sleeper }: BerthFacts, camp: Camp, x: number, words: Words): Item[] {
+  const size = TYPE_MM.name;
+  const style = { size, weight: 700, width: RIGHT - HOLE - x, leading: size, mostLines: 2 } as const;
+  const two = wrapped(name(sleeper.name), [x, 0], style, words).lines > 1;
+  const named = wrapped(name(sleeper.name), [x, EDGE + (two ? 4.6 : 6.2)], style, words);
+  const where = { size: TYPE_MM.note, weight: 500, maxWidth: RIGHT - x } as const;
+  return [...named.items, text(whereText(camp), [x, EDGE + (two ? 15.8 : 11.6)], where)];
 }
 
 /** Both tags either side of a little berth; long tags are set smaller, then cut. */

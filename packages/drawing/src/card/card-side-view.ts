@@ -7,13 +7,21 @@ import { TYPE_MM } from "../colour/tokens.ts";
 import { name, word } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
+import type { Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
 
 const SIDE = 13;
 const DIM = { width: 0.2, tick: 0.9 } as const;
 const NOTE = { size: TYPE_MM.note, weight: 600 } as const;
 
 /** The side view for paper: no forces, only what hands set. Within a box of `width` from `at` down. */
-export function cardSideView(facts: BerthFacts, [x, y]: XY, width: number, height: number): Item[] {
+export function cardSideView(
+  facts: BerthFacts,
+  [x, y]: XY,
+  width: number,
+  height: number,
+  words: Words,
+): Item[] {
   const { hang, spanM } = facts.berth;
   const [lowM] = groundRangeM(hang);
   const topZM = highestStrapM(hang) + 0.28;
@@ -28,10 +36,10 @@ export function cardSideView(facts: BerthFacts, [x, y]: XY, width: number, heigh
     leftX: x,
     rightX: x + width,
   };
-  return [...sideFigure(facts, frame, false), ...figures(facts, frame)];
+  return [...sideFigure(facts, frame, false), ...figures(facts, frame, words)];
 }
 
-function figures(facts: BerthFacts, frame: SideFrame): Item[] {
+function figures(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   const { head, foot, berth, setter } = facts;
   const { shape } = berth.hang;
   const [headX, top] = onPaper(frame, [0, frame.topZM]);
@@ -43,7 +51,16 @@ function figures(facts: BerthFacts, frame: SideFrame): Item[] {
   const middle = (strapY + baseY) / 2;
   const below = onPaper(frame, [0, groundRangeM(berth.hang)[0]])[1] + 6.6;
   const centre = (headX + footX) / 2;
-  const between = (onPaper(frame, shape.headAnchor)[0] + onPaper(frame, shape.footGather)[0]) / 2;
+  const level = levelText(facts, "short");
+  const half = words.measure(words.labels(level), NOTE.size, NOTE.weight) / 2;
+  const [bark, gather] = [onPaper(frame, shape.headAnchor)[0], onPaper(frame, shape.footGather)[0]];
+  const between = Math.max((bark + gather) / 2, bark + half + 1);
+  const mark = wrapped(
+    bodyMarkText(heightM, setter.statureM),
+    [frame.leftX, middle + 3.7],
+    { ...NOTE, width: 16, leading: 3.6, mostLines: 2 },
+    words,
+  );
   return [
     text(word("back.head-tag", { tag: name(head.tag) }), [headX, top - 1.2], {
       ...NOTE,
@@ -56,11 +73,11 @@ function figures(facts: BerthFacts, frame: SideFrame): Item[] {
       maxWidth: 34,
     }),
     dimension([x, strapY], [x, middle - 3.6], DIM),
-    dimension([x, middle + 5.2], [x, baseY], DIM),
+    dimension([x, mark.bottom + 1.5], [x, baseY], DIM),
     text(markText(heightM), [frame.leftX, middle], { ...NOTE, weight: 700 }),
-    text(bodyMarkText(heightM, setter.statureM), [frame.leftX, middle + 3.7], { ...NOTE, maxWidth: 15 }),
+    ...mark.items,
     levelLine(facts, frame),
-    text(levelText(facts, "short"), [between, strapY - 1.6], { ...NOTE, anchor: "middle", halo: "paper" }),
+    text(level, [between, strapY - 1.6], { ...NOTE, anchor: "middle", halo: "paper" }),
     text(spanText(facts), [centre, below], { ...NOTE, anchor: "middle" }),
   ];
 }

@@ -165,7 +165,7 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
       }),
     ]),
     cell(COLUMNS.name, name(sleeper.name), 700),
-    ...treesCell(facts, base),
+    ...treesCell(facts, base, words),
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
     cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
     cell(COLUMNS.foot, footText(facts), 700, TYPE_MM.lead),
@@ -197,21 +197,32 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
 }
 
 /** Both tags, and which of the two wants somebody to look at it. */
-function treesCell({ head, foot }: BerthFacts, base: number): Item[] {
-  const unseen = [head, foot].filter(({ lookedAt }) => !lookedAt).map(({ tag }) => name(tag));
-  const tags = {
-    item: word("leaders.tags", { head: name(head.tag), foot: name(foot.tag) }),
-    size: TYPE_MM.body,
-    weight: 500,
-  } as const;
-  const look = {
-    item: word("leaders.look-at", { tag: listed(unseen) }),
-    size: TYPE_MM.body,
-    weight: 700,
-  } as const;
+function treesCell({ head, foot }: BerthFacts, base: number, words: Words): Item[] {
   const { x, width } = COLUMNS.trees;
-  const runs = unseen.length === 0 ? [tags] : [tags, { ...tags, item: { said: "\u00a0 " } }, look];
-  return [{ kind: "text", at: [x, base], anchor: "start", fill: "ink", runs, maxWidth: width }];
+  const unseen = [head, foot].filter(({ lookedAt }) => !lookedAt).map(({ tag }) => name(tag));
+  const tags = word("leaders.tags", { head: name(head.tag), foot: name(foot.tag) });
+  const look = word("leaders.look-at", { tag: listed(unseen) });
+  const [plain, bold] = [
+    { size: TYPE_MM.body, weight: 500 } as const,
+    { size: TYPE_MM.body, weight: 700 } as const,
+  ];
+  if (unseen.length === 0) return [text(tags, [x, base], { ...plain, maxWidth: width })];
+  const gap = { said: "\u00a0 " };
+  const wide = (item: TextItem, weight: 500 | 700): number =>
+    words.measure(words.labels(item), TYPE_MM.body, weight);
+  if (wide(tags, 500) + wide(gap, 500) + wide(look, 700) <= width) {
+    const runs = [
+      { item: tags, ...plain },
+      { item: gap, ...plain },
+      { item: look, ...bold },
+    ];
+    return [{ kind: "text", at: [x, base], anchor: "start", fill: "ink", runs }];
+  }
+  const small = { size: TYPE_MM.note, maxWidth: width } as const;
+  return [
+    text(tags, [x, base - 2.2], { ...small, weight: 500 }),
+    text(look, [x, base + 1.4], { ...small, weight: 700 }),
+  ];
 }
 
 function footText({ berth }: BerthFacts): TextItem {

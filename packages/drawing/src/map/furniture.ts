@@ -79,7 +79,7 @@ function scaleBar([x, top]: XY, height: number, view: MapView, by: Stepper | und
   const length = metres * view.pxPerM;
   const lines = scaleLines(metres, by, height > 60);
   const widths = lines.map((item) => words.measure(words.labels(item), TYPE.note, 600));
-  const width = Math.min(Math.max(length, ...widths), view.widthPx - 150);
+  const width = Math.min(Math.max(length, ...widths), view.widthPx - (height > 60 ? 150 : 250));
   const base = top + height - 14;
   const ink = { stroke: "ink", width: 1.75, cap: "butt" } as const;
   const parts = metres === 1 || metres % 10 === 0 ? 2 : metres;

@@ -10,6 +10,9 @@ import type { LabelPlace } from "./label-placement.ts";
 import type { LabelWish } from "./map-labels.ts";
 import { detailOf, toPx, type MapView } from "./map-view.ts";
 
+/** A longer tag is left out of the name of a hazard: the hazard is what must be read [letters]. */
+const LONG_TAG = 14;
+
 /** The circle a dead or doubtful tree may fall in. */
 export function dropCircles(ground: GroundPlan, camp: Camp, view: MapView): Item[] {
   return ground.trees.flatMap((tree): Item[] => {
@@ -55,7 +58,8 @@ export function hazardLabels(ground: GroundPlan, camp: Camp, view: MapView): Lab
   const dead = ground.trees
     .filter(({ state }) => state === "dead")
     .map((tree) => {
-      const said = word(roomy ? "map.dead" : "map.dead-short", { tag: name(tree.tag) });
+      const short = tree.tag.length > LONG_TAG ? "map.dead-untagged" : "map.dead-short";
+      const said = word(roomy && tree.tag.length <= LONG_TAG ? "map.dead" : short, { tag: name(tree.tag) });
       return {
         ...label(said, toPx(view, tree.at), 14, `tree/${tree.id}`),
         fill: "no",

@@ -23,6 +23,9 @@ export interface KeepOff {
   readonly ifPossible: TakenBoxes;
 }
 
+/** A longer label is cut [px]. */
+const MOST_PX = 230;
+
 /** Places labels one after another, each at the first of its places that is free and on the paper. */
 export function placeLabels(
   wishes: readonly LabelWish[],
@@ -31,7 +34,7 @@ export function placeLabels(
   words: Words,
 ): Item[] {
   return wishes.flatMap((wish): TextRunItem[] => {
-    const width = words.measure(words.labels(wish.item), wish.size, wish.weight);
+    const width = Math.min(MOST_PX, words.measure(words.labels(wish.item), wish.size, wish.weight));
     const inside = wish.places
       .map((place) => ({ place, box: textBox(place, width, wish.size) }))
       .filter(({ box }) => within(box, paper));
@@ -43,7 +46,7 @@ export function placeLabels(
     const { item, size, weight, fill, ref } = wish;
     const marks = { class: wish.class, ...(ref === undefined ? {} : { ref }) };
     const { at, anchor } = chosen.place;
-    return [text(item, at, { size, weight, anchor, fill, halo: "wood", ...marks })];
+    return [text(item, at, { size, weight, anchor, fill, halo: "wood", maxWidth: MOST_PX, ...marks })];
   });
 }
 

@@ -27,7 +27,11 @@ export interface Finding {
   readonly verdict: Verdict;
   /** Who or what is meant, by id, where the words need it: the named part, the other tree. */
   readonly about?: readonly string[];
+  /** Told only to who asks why, as long as it is clear: mechanics behind a house rule, plain information. */
+  readonly depth?: FindingDepth;
 }
+
+export type FindingDepth = "why";
 
 export interface Comparison {
   readonly rule: RuleKey;
@@ -38,6 +42,7 @@ export interface Comparison {
   readonly limit: number;
   readonly unit: FindingUnit;
   readonly about?: readonly string[];
+  readonly depth?: FindingDepth;
 }
 
 /** Below this margin a comparison that is met asks for a second look. */

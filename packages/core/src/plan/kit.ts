@@ -34,6 +34,8 @@ export interface Suspension extends KitCommon {
   readonly eaN?: number;
   readonly ratedLoadN?: number;
   readonly breakingN?: number;
+  /** The strap goes round the trunk and through its own eye; else it wraps, or its two eyes meet. */
+  readonly throughOwnEye?: boolean;
 }
 
 export interface Tarp extends KitCommon {

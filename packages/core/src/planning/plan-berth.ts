@@ -6,11 +6,12 @@ import type { Hang, HangInput, HangLimits, OkRange } from "../statics/hang-types
 import { reversed } from "./bearing.ts";
 import type { Anchor, CampPlace } from "./camp-places-types.ts";
 import type { DealtKit } from "./dealt-kit.ts";
-import type { BerthEnd } from "./findings/berth-case.ts";
+import type { BerthCase, BerthEnd } from "./findings/berth-case.ts";
 import type { Hazards } from "./findings/surroundings.ts";
 import { berthFindings } from "./findings/berth-findings.ts";
 import { headIsSecond } from "./hang-request.ts";
 import { byCodeUnit } from "./order.ts";
+import type { TrunkPull } from "./trunk-pulls.ts";
 
 export interface BerthParts {
   readonly id: string;
@@ -23,6 +24,8 @@ export interface BerthParts {
   readonly hang: Hang;
   readonly request: HangInput;
   readonly spanWindow?: OkRange;
+  /** All that pulls at each tree of the plan, by the index of its anchor. */
+  readonly pulls: ReadonlyMap<number, readonly TrunkPull[]>;
 }
 
 /** One berth of the plan, and its two ends for the count of trees looked at. */
@@ -33,12 +36,16 @@ export interface EndedBerth {
 
 /** Puts together what is known of one berth, with every finding and the verdict that follows from them. */
 export function planBerth(parts: BerthParts): EndedBerth {
-  const { id, camp, place, kit, limits, hang } = parts;
+  const { id, camp, place, kit, limits, hang, request } = parts;
   const isSecond = headIsSecond(place);
   const [first, second] = [endOf(parts, 0), endOf(parts, 1)];
   const [head, foot] = isSecond ? [second, first] : [first, second];
   const setBy = whoSets(camp, kit, Math.max(hang.head.strapHeightM, hang.foot.strapHeightM));
-  const findings = berthFindings({ id, camp, place, head, foot, kit, hang, limits, setBy }, parts.hazards);
+  const trunks = trunksOf(parts, isSecond);
+  const findings = berthFindings(
+    { id, camp, place, head, foot, kit, hang, request, limits, setBy, trunks },
+    parts.hazards,
+  );
   const bearingRad =
     place.bearingRad === undefined || !isSecond ? place.bearingRad : reversed(place.bearingRad);
   const berth: PlannedBerth = {
@@ -52,7 +59,7 @@ export function planBerth(parts: BerthParts): EndedBerth {
     groundKnown: place.fallM !== undefined,
     stepItOut: place.stepItOut,
     hang,
-    request: parts.request,
+    request,
     ...(parts.spanWindow === undefined ? {} : { spanWindow: parts.spanWindow }),
     kit: kitIds(kit),
     setBy,
@@ -72,6 +79,11 @@ function endOf({ anchors, place, camp }: BerthParts, end: 0 | 1): BerthEnd {
     ...(tree === undefined ? {} : { tree }),
     ...(looked === undefined ? {} : { looked }),
   };
+}
+
+function trunksOf({ place, pulls }: BerthParts, headIsSecondTree: boolean): BerthCase["trunks"] {
+  const [first, second] = [pulls.get(place.first) ?? [], pulls.get(place.second) ?? []];
+  return headIsSecondTree ? { head: second, foot: first } : { head: first, foot: second };
 }
 
 /** A look counts on the day of the camp; where the camp has no day, any look counts. */

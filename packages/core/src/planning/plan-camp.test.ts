@@ -24,8 +24,8 @@ describe("planCamp on a map", () => {
         .sleepers(1)
         .build(),
     );
-    expect(plan.checked).toEqual(["site", "hang", "strength"]);
-    expect(plan.notChecked).toEqual(["trunk", "tarp", "rain", "warmth", "night", "cuts", "packing"]);
+    expect(plan.checked).toEqual(["site", "hang", "strength", "trunk"]);
+    expect(plan.notChecked).toEqual(["tarp", "rain", "warmth", "night", "cuts", "packing"]);
     expect(plan.cautions).toContain("thunder-leave-trees");
   });
 

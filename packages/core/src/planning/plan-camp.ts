@@ -2,21 +2,26 @@ import { worstVerdict } from "../outcome/finding.ts";
 import { succeed, type Outcome } from "../outcome/outcome.ts";
 import type { Camp, Ground } from "../plan/camp.ts";
 import { CAUTION_KEYS } from "../plan/cautions.ts";
-import type { Plan, PlanPart, Supply, TreesLookedAt } from "../plan/plan.ts";
+import type { Plan, PlanPart, PlannedBerth, Supply, TreesLookedAt } from "../plan/plan.ts";
 import { readingOrder } from "./berth-numbers.ts";
 import { campPlaces } from "./camp-places.ts";
-import type { CampPlaces } from "./camp-places-types.ts";
+import type { CampPlace, CampPlaces } from "./camp-places-types.ts";
 import { chooseBerths, type ChosenBerths } from "./choose-berths.ts";
 import { costTerms, placeCosts, UNITS_PER_M } from "./cost-terms.ts";
 import { dealKit, type KitDeal } from "./deal-kit.ts";
 import { campFindings } from "./findings/camp-wide.ts";
+import type { DealtKit } from "./dealt-kit.ts";
 import { hazardsOf } from "./findings/surroundings.ts";
+import { mostMomentNm } from "./findings/trunk.ts";
 import { fitClasses, type FitClass } from "./fit-classes.ts";
 import { HangDesk } from "./hang-desk.ts";
+import { headIsSecond } from "./hang-request.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
 import { planBerth, type EndedBerth } from "./plan-berth.ts";
 import { allowedPlaces } from "./allowed-places.ts";
+import type { SpanExtras } from "./span-window.ts";
+import { trunkPulls } from "./trunk-pulls.ts";
 import { unplacedSleepers } from "./unplaced.ts";
 
 export interface PlanTools {
@@ -112,31 +117,43 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
 function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["seats"]): EndedBerth[] {
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
   const hazards = hazardsOf(camp.ground ?? NO_GROUND);
-  return readingOrder(places, camp.ground ?? NO_GROUND).flatMap((index, number) => {
+  const hung = readingOrder(places, camp.ground ?? NO_GROUND).flatMap((index, number) => {
     const seat = seats[index];
     const place = places[index];
     const fit = classes[seat?.classIndex ?? -1];
     if (seat === undefined || place === undefined || fit === undefined) return [];
     const outcome = desk.hangOf(seat.classIndex, seat.place);
     if (!outcome.ok) return [];
-    const { tarp } = seat.kit;
-    const extras = tarp === undefined ? {} : { tarpRidgeM: tarp.ridgeM };
+    const extras = spanExtras(seat.kit, place, ground);
     const window = desk.spanWindowOf(seat.classIndex, seat.place, camp.rules, extras);
     return [
-      planBerth({
+      {
         id: String(number + 1),
-        camp,
-        hazards,
-        anchors: ground.anchors,
         place,
         kit: seat.kit,
         limits: fit.limits,
         hang: outcome.value,
         request: desk.requestOf(seat.classIndex, seat.place),
         ...(window === undefined ? {} : { spanWindow: window }),
-      }),
+      },
     ];
   });
+  const pulls = trunkPulls(hung);
+  return hung.map((berth) => planBerth({ ...berth, camp, hazards, anchors: ground.anchors, pulls }));
+}
+
+/** What besides the hang may end a berth's window of spans: room for the tarp, bending of a trunk that is known. */
+function spanExtras({ tarp }: DealtKit, place: CampPlace, { anchors }: CampPlaces): SpanExtras {
+  const ends = [place.first, place.second].map((anchor, end) => {
+    const tree = anchors[anchor]?.tree;
+    const isMeasured = tree !== undefined || !place.dbhAssumed;
+    return isMeasured ? mostMomentNm(tree, place.dbhM[end] ?? 0) : Infinity;
+  });
+  const [head, foot] = headIsSecond(place) ? ends.toReversed() : ends;
+  return {
+    ...(tarp === undefined ? {} : { tarpRidgeM: tarp.ridgeM }),
+    bendMaxNM: { head: head ?? Infinity, foot: foot ?? Infinity },
+  };
 }
 
 function treesLookedAt(ended: readonly EndedBerth[]): TreesLookedAt {
@@ -163,7 +180,7 @@ function partsChecked(
     site,
     hang: hangs,
     strength: hangs,
-    trunk: false,
+    trunk: hangs && ended.every(({ berth }) => bothBent(berth)),
     tarp: false,
     rain: false,
     warmth: false,
@@ -176,6 +193,12 @@ function partsChecked(
     checked: parts.filter(({ done }) => done).map(({ part }) => part),
     notChecked: parts.filter(({ done }) => !done).map(({ part }) => part),
   };
+}
+
+/** Whether the bending of both trunks was compared: not where nobody measured one. */
+function bothBent({ findings, headTree, footTree }: PlannedBerth): boolean {
+  const bent = new Set(findings.filter(({ rule }) => rule === "tree.bending").map(({ subject }) => subject));
+  return bent.has(`tree/${headTree}`) && bent.has(`tree/${footTree}`);
 }
 
 const PARTS: readonly PlanPart[] = [

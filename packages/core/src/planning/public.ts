@@ -10,3 +10,4 @@ export type * from "./adjust/adjust-types.ts";
 export * from "./adjust/berth-request.ts";
 export * from "./span-window.ts";
 export * from "./dual-bound.ts";
+export { DROP_TOLD_M } from "./findings/strength-figures.ts";

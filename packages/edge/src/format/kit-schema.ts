@@ -34,6 +34,7 @@ const suspensionSchema = record("a suspension", {
   ea_n: z.optional(number(100, 10_000_000, "N")),
   rated_load_n: force(),
   breaking_n: force(),
+  through_own_eye: z.optional(flag()),
 });
 
 const tarpSchema = record("a tarp", {

@@ -86,5 +86,6 @@ function suspensionToSi(item: Of<"suspension">, common: Common, defaults: Defaul
     eaN: item.ea_n,
     ratedLoadN: item.rated_load_n,
     breakingN: item.breaking_n,
+    throughOwnEye: item.through_own_eye,
   });
 }

@@ -21,6 +21,7 @@ const findingSchema = z.object({
   margin: z.optional(amount()),
   verdict: verdict(),
   about: z.optional(z.array(name())),
+  depth: z.optional(choice("why")),
 });
 
 const strapSchema = z.object({

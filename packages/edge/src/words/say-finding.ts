@@ -1,4 +1,4 @@
-import type { Finding, RuleKey } from "@nightspan/core";
+import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { angle, length, speed, trunk, width } from "./quantities.ts";
 
@@ -16,14 +16,24 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "part.user-weight": (f) =>
     `The sleeper is ${nearness(f)} the greatest user weight of ${item(f, "the hammock")}.`,
   "part.working-load": (f) =>
-    `The pull at the ${part(f)} is ${nearness(f)} the rated load of ${item(f, "the strap")}.`,
+    `The pull at the ${part(f)} is ${nearness(f)} the rated load of ${item(f, "the strap")}${choked(f)}.`,
   "part.breaking-load": (f) =>
     `The pull at the ${part(f)}, times the design factor, is ${nearness(f)} the breaking strength of ${item(f, "the strap")}.`,
   "part.strength-unknown": (f) => `Nobody knows what the ${part(f)} carries. Read the maker's plate.`,
-  "part.flop-in": (f) => `Dropping in pulls the ${part(f)} ${nearness(f)} what it is rated for.`,
+  "part.flop-in": (f) =>
+    `Sitting down hard pulls the ${part(f)} ${nearness(f)} what ${item(f, "the strap")} bears with its knots${fromRated(f)}.`,
+  "part.drop-in": (f) =>
+    `Dropping ${length(DROP_TOLD_M)} into it pulls up to ${f.demand.toFixed(1)} times as hard as lying still, sitting down hard ${f.limit.toFixed(1)} times.`,
+  "part.one-person": (f) =>
+    `One person only in ${item(f, "the hammock")}: two are more than it carries, even for a moment.`,
   "strap.width": (f) => measured("The straps are", f, width, "wide"),
   "strap.reach": sayReach,
   "strap.height-cap": (f) => measured(`The ${part(f)} is tied at`, f, length),
+  "cap.angle": (f) =>
+    `${cap(f)} makes the straps hang ${angle(f.demand)} below level; without it they would hang ${angle(f.limit)}.`,
+  "cap.pull": (f) => `${cap(f)} makes the straps pull ${(f.demand / f.limit).toFixed(2)} times as hard.`,
+  "cap.seat": (f) =>
+    `${cap(f)} brings the seat to ${length(f.demand)}; without it it would come to ${length(f.limit)}.`,
   "strap.angle-flattest": (f) => measured(`The ${part(f)} hangs`, f, angle, "below level"),
   "strap.angle-steepest": (f) => measured(`The ${part(f)} hangs`, f, angle, "below level"),
   "sling.shortest": (f) => measured(`The ${part(f)} is let out`, f, length),
@@ -41,13 +51,16 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "tree.doubtful": (f, names) => `Doubtful: ${tree(f, names)}. Ask an arborist, and stay out of its reach.`,
   "tree.dead": (f, names) => `Dead: ${tree(f, names)}. Never tie to it, and stay out of its reach.`,
   "tree.not-allowed": (f, names) => `Not to be used: ${tree(f, names)}.`,
-  "tree.bending": (f, names) => `The trunk of ${tree(f, names)} is bent ${nearness(f)} what its wood bears.`,
+  "tree.bending": (f, names) =>
+    `The trunk of ${tree(f, names)} is bent ${nearness(f)} what sound green wood bears${sharing(f)}. Roots, rot and lean are not in this.`,
   "tree.bark-pressure": (f, names) =>
-    `The strap presses the bark of ${tree(f, names)} ${nearness(f)} the limit.`,
+    `The strap presses the bark of ${tree(f, names)} ${f.verdict === "clear" ? "no more than" : "more than"} the least strap and trunk of the house rules would (common practice, no source).`,
   "tree.height-estimated": (f, names) =>
     `May fall: ${other(f, names)}. ${measured("The berth is", f, length, "from it")} Its height is an estimate. Measure it.`,
   "tree.species-unknown": (f, names) =>
-    `Nobody has named the species of ${tree(f, names)}: it is taken as weak wood.`,
+    f.about?.[0] === undefined
+      ? `Nobody has named the species of ${tree(f, names)}: it is taken as the weakest wood listed.`
+      : `The wood of ${tree(f, names)}, ${f.about[0]}, is not listed: it is taken as the weakest that is.`,
   "span.least": (f) => measured("The trees stand", f, length, "apart"),
   "span.most": (f) => measured("The trees stand", f, length, "apart"),
   "span.stepped": (f) =>
@@ -87,6 +100,25 @@ function measured(lead: string, f: Finding, unit: (value: number) => string, aft
 /** Where a figure would tell a person's weight, only how near it is. */
 function nearness({ verdict }: Finding): string {
   return { clear: "within", "look-again": "close to", "do-not-hang": "over" }[verdict];
+}
+
+/** A strap through its own eye keeps four fifths of its rated load. */
+function choked({ source }: Finding): string {
+  return source === "sling-practice" ? ", four fifths of it as the strap goes through its own eye" : "";
+}
+
+/** Where nobody knows the breaking strength, what it was taken from. */
+function fromRated({ source }: Finding): string {
+  return source === "sling-practice" ? ", its breaking strength taken from its rated load" : "";
+}
+
+function sharing({ about = [] }: Finding): string {
+  if (about.length === 0) return "";
+  return `, with ${about.length === 1 ? "berth" : "berths"} ${about.join(", ")} on it too`;
+}
+
+function cap({ about }: Finding): string {
+  return about?.[0] === "low-point-cap" ? "The cap on the low point" : "The cap on strap height";
 }
 
 function sayReach(f: Finding, names: Names): string {

@@ -1,5 +1,6 @@
-import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
-import { berthSubject, ENDS, type BerthCase, type End } from "./berth-case.ts";
+import { byRule, compare, kept, type Comparison, type Finding } from "../../outcome/finding.ts";
+import { berthSubject, ENDS, named, type BerthCase, type End } from "./berth-case.ts";
+import { OWN_EYE_KEEPS } from "./strength-figures.ts";
 
 /**
  * Each strength against what it is a strength against, never mixed: the maker's greatest user weight against the
@@ -7,7 +8,12 @@ import { berthSubject, ENDS, type BerthCase, type End } from "./berth-case.ts";
  * covers sitting down and knots; nothing multiplies it further. A part of which nobody knows any strength says so.
  */
 export function strengthFindings(berth: BerthCase): Finding[] {
-  return [...userWeight(berth), ...ENDS.flatMap((end) => strap(berth, end)), width(berth)];
+  return [
+    ...userWeight(berth),
+    ...onePerson(berth),
+    ...ENDS.flatMap((end) => strap(berth, end)),
+    width(berth),
+  ];
 }
 
 function userWeight({ id, kit }: BerthCase): Finding[] {
@@ -27,11 +33,32 @@ function userWeight({ id, kit }: BerthCase): Finding[] {
   ];
 }
 
+/** Two such people where the maker allows but one: told, as nobody plans for two. */
+function onePerson({ id, kit }: BerthCase): Finding[] {
+  const { hammock, sleeper } = kit;
+  if (hammock.maxUserKg === undefined || 2 * sleeper.massKg <= hammock.maxUserKg) return [];
+  return [
+    byRule(
+      {
+        rule: "part.one-person",
+        source: "maker-plate",
+        subject: berthSubject(id, "hammock"),
+        sense: "at-most",
+        demand: 2 * sleeper.massKg,
+        limit: hammock.maxUserKg,
+        unit: "kg",
+        about: named(hammock.id),
+        depth: "why",
+      },
+      "clear",
+    ),
+  ];
+}
+
 function strap({ id, kit, hang, camp }: BerthCase, end: End): Finding[] {
-  const { ratedLoadN, breakingN, id: item } = kit.suspension;
+  const { ratedLoadN, breakingN, throughOwnEye, id: item } = kit.suspension;
   const part = `${end}-strap`;
   const common = {
-    source: "maker-plate",
     subject: berthSubject(id, part),
     sense: "at-most",
     unit: "N",
@@ -40,13 +67,25 @@ function strap({ id, kit, hang, camp }: BerthCase, end: End): Finding[] {
   const { pullN } = hang[end];
   const found: Finding[] = [];
   if (ratedLoadN !== undefined) {
-    found.push(compare({ rule: "part.working-load", ...common, demand: pullN, limit: ratedLoadN }));
+    const rated = throughOwnEye === true ? ownEye(ratedLoadN) : plate(ratedLoadN);
+    found.push(compare({ rule: "part.working-load", ...common, demand: pullN, ...rated }));
   }
   if (breakingN !== undefined) {
     const demand = pullN * camp.rules.designFactor.value;
-    found.push(compare({ rule: "part.breaking-load", ...common, demand, limit: breakingN }));
+    found.push(compare({ rule: "part.breaking-load", ...common, demand, ...plate(breakingN) }));
   }
   return found.length > 0 ? found : [unknown(id, part, item)];
+}
+
+type Strength = Pick<Comparison, "source" | "limit">;
+
+function plate(limit: number): Strength {
+  return { source: "maker-plate", limit };
+}
+
+/** A strap through its own eye keeps a share of its rated load; its breaking strength is compared as it stands. */
+function ownEye(ratedLoadN: number): Strength {
+  return { source: "sling-practice", limit: OWN_EYE_KEEPS * ratedLoadN };
 }
 
 /** How many of the part's strengths are known: none. */
@@ -80,9 +119,4 @@ function width({ id, kit, camp }: BerthCase): Finding {
     },
     "do-not-hang",
   );
-}
-
-/** The item's id; an assumed item has none. */
-function named(item: string): string[] {
-  return item === "" ? [] : [item];
 }

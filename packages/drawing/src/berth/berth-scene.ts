@@ -9,7 +9,7 @@ import { markText } from "./berth-words.ts";
 
 export interface BerthOptions {
   readonly words: Words;
-  /** 800 and wider: figures beside the drawing; narrower: beneath it. */
+  /** 840 and wider: figures beside the drawing; narrower: beneath it. */
   readonly widthPx: number;
   /** False keeps pulls off: for everything that is printed or shared. */
   readonly pulls?: boolean;
@@ -36,7 +36,7 @@ export function berthScene(plan: Plan, camp: Camp, berthId: string, options: Ber
   };
 }
 
-const WIDE_PX = 800;
+const WIDE_PX = 840;
 
 function description({ berth, head, foot }: BerthFacts) {
   return word("berth.desc", {

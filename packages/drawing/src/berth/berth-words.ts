@@ -28,12 +28,13 @@ export function limitText(limit: Limit): TextItem {
   return word(`limit.${limit}`);
 }
 
-/** How the foot strap lies to the head strap, sighted level across. */
-export function levelText({ berth }: BerthFacts, keys: "long" | "short"): TextItem {
-  const by = quantity("short-length", markHeightM(Math.abs(berth.hang.levelFootOverHeadM)), 0);
-  const way = levelWay(berth.hang.levelFootOverHeadM);
-  if (keys === "short") return way === "same" ? word("berth.foot-same") : word(`berth.foot-${way}`, { by });
-  return way === "same" ? word("berth.level-same") : word(`berth.level-${way}`, { by });
+/** How the foot strap lies to the head strap: as a sentence, with how it is found, or the bare figure. */
+export function levelText({ berth }: BerthFacts, length: "long" | "short" | "bare"): TextItem {
+  const over = berth.hang.levelFootOverHeadM;
+  const by = quantity("short-length", markHeightM(Math.abs(over)), 0);
+  const way = levelWay(over);
+  const room = { long: "berth.level", short: "berth.foot", bare: "level" } as const;
+  return way === "same" ? word(`${room[length]}-same`) : word(`${room[length]}-${way}`, { by });
 }
 
 export function levelWay(overM: number): "same" | "higher" | "lower" {

@@ -43,39 +43,24 @@ function placeOf({ berth, head, foot }: BerthFacts, frame: SideFrame, end: End):
 /** Strap height above the ground at that tree, with the body mark of whoever sets it. */
 export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words: Words): Item[] {
   const { strap, anchor, base, out, barkX } = placeOf(facts, frame, end);
-  const x = end === "head" ? 56 : frame.rightX - 56;
+  const x = end === "head" ? 52 : frame.rightX - 52;
   const middle = (anchor[1] + base[1]) / 2 + 26;
   if (end === "foot" && !facts.berth.groundKnown) {
-    const style = {
-      size: TYPE.note,
-      weight: 600,
-      halo: "paper",
-      width: frame.rightX - 12 - barkX - 18,
-      leading: 20,
-    } as const;
-    return [...wrapped(levelText(facts, "short"), [barkX + 18, anchor[1] - 4], style, words).items];
+    const width = frame.rightX - 12 - barkX - 18;
+    const note = { size: TYPE.note, weight: 600, halo: "paper", width, leading: 20 } as const;
+    return [...wrapped(levelText(facts, "short"), [barkX + 18, anchor[1] - 4], note, words).items];
   }
   const unsure = facts.berth.hang.band[`${end}.strapHeightM`];
   const about: TextItem[] = unsure === undefined ? [] : [aboutText(unsure)];
   const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
+  const edge = out === -1 ? 12 : frame.rightX - 12;
+  const style = { anchor: out === -1 ? "start" : "end", halo: "paper" } as const;
   return [
     dimension([x, anchor[1]], [x, middle - 30], { ...DIM }),
     dimension([x, middle + 24 + 20 * about.length], [x, base[1]], { ...DIM }),
-    text(markText(strap.strapHeightM), [x, middle - 4], {
-      size: 24,
-      weight: 700,
-      anchor: "middle",
-      halo: "paper",
-    }),
-    text(mark, [x, middle + 15], { size: TYPE.note, anchor: "middle", halo: "paper" }),
-    ...about.map((item) =>
-      text(item, [x + out * 44, middle + 35], {
-        size: TYPE.note,
-        anchor: out === -1 ? "start" : "end",
-        fill: "soft",
-        halo: "paper",
-      }),
-    ),
+    text(markText(strap.strapHeightM), [edge, middle - 4], { size: 24, weight: 700, ...style }),
+    text(mark, [edge, middle + 15], { size: TYPE.note, ...style }),
+    ...about.map((item) => text(item, [edge, middle + 35], { size: TYPE.note, fill: "soft", ...style })),
   ];
 }
 

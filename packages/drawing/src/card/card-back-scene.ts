@@ -93,7 +93,7 @@ function knotsAt(top: number, facts: BerthFacts, camp: Camp, words: Words): Bloc
   const pictures = entryPictures([SECOND - 1, top + 2.9], COLUMN + 2, words);
   return {
     items: [rule(top), ...knots.items, ...pictures],
-    bottom: Math.max(knots.bottom, top + 2.9 + 11.6 + NOTE.leading),
+    bottom: Math.max(knots.bottom, top + 2.9 + 11.6),
   };
 }
 

@@ -51,7 +51,7 @@ function figures(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   const middle = (strapY + baseY) / 2;
   const below = onPaper(frame, [0, groundRangeM(berth.hang)[0]])[1] + 6.6;
   const centre = (headX + footX) / 2;
-  const level = levelText(facts, "short");
+  const level = levelText(facts, "bare");
   const half = words.measure(words.labels(level), NOTE.size, NOTE.weight) / 2;
   const [bark, gather] = [onPaper(frame, shape.headAnchor)[0], onPaper(frame, shape.footGather)[0]];
   const between = Math.max((bark + gather) / 2, bark + half + 1);

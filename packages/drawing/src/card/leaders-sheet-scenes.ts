@@ -1,6 +1,6 @@
 import type { Camp, Plan } from "@nightspan/core";
 import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
-import { levelWay, markHeightM, markText } from "../berth/berth-words.ts";
+import { levelText, markText } from "../berth/berth-words.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
 import { name, quantity, word } from "../scene/names.ts";
@@ -168,7 +168,7 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
     ...treesCell(facts, base, words),
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
     cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
-    cell(COLUMNS.foot, footText(facts), 700, TYPE_MM.lead),
+    cell(COLUMNS.foot, levelText(facts, "bare"), 700, TYPE_MM.lead),
     ...kitCells(facts, base, words),
     line(
       [
@@ -223,13 +223,6 @@ function treesCell({ head, foot }: BerthFacts, base: number, words: Words): Item
     text(tags, [x, base - 2.2], { ...small, weight: 500 }),
     text(look, [x, base + 1.4], { ...small, weight: 700 }),
   ];
-}
-
-function footText({ berth }: BerthFacts): TextItem {
-  const over = berth.hang.levelFootOverHeadM;
-  const way = levelWay(over);
-  if (way === "same") return word("card.level");
-  return word(`leaders.${way}`, { by: quantity("short-length", markHeightM(Math.abs(over)), 0) });
 }
 
 /** Tarp, under and over by their ids, in small lines. */

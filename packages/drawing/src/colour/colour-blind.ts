@@ -9,7 +9,7 @@ type Matrix = readonly [Rgb, Rgb, Rgb];
  *
  * Shapes   linear red, green, blue in and out, clipped to 0 … 1
  * Holds    severity 1.0: the cone is missing
- * Source   Machado, Oliveira and Fernandes 2009, matrices at severity 1.0 (read as coded in public libraries)
+ * Source   machado-2009
  */
 export function seen(light: Rgb, sight: Sight): Rgb {
   if (sight === "usual") return light;

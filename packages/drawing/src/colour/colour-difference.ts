@@ -28,7 +28,7 @@ function cubed(value: number): number {
  *
  * Shapes   two colours in CIELAB → one number; 1 is about the least that is seen side by side
  * Error    1e-4 against the published pairs
- * Source   Sharma, Wu and Dalal 2005, The CIEDE2000 color-difference formula (colour-difference.checks.json)
+ * Source   sharma-2005 (colour-difference.checks.json)
  */
 export function ciede2000(one: Lab, other: Lab): number {
   const meanChroma = (Math.hypot(one[1], one[2]) + Math.hypot(other[1], other[2])) / 2;

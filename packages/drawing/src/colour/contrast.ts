@@ -21,7 +21,7 @@ export function linear([red, green, blue]: Rgb): Rgb {
  *
  * Shapes   two colours "#RRGGBB" → one ratio, 1 to 21
  * Error    exact by definition
- * Source   WCAG 2.2, definition of contrast ratio (from memory)
+ * Source   wcag-2-2
  */
 export function contrastRatio(one: string, other: string): number {
   const [a, b] = [luminance(one), luminance(other)];

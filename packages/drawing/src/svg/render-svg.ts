@@ -11,6 +11,8 @@ export interface RenderOptions extends Words {
   readonly theme?: ThemeName;
   /** A file of its own; else markup for a page whose stylesheet may override the colours by class. */
   readonly standalone: boolean;
+  /** Font faces as a stylesheet, for a file that is to look the same anywhere; never for markup in a page. */
+  readonly fontFaces?: string;
 }
 
 /**
@@ -49,6 +51,9 @@ export function renderSvg(scene: Scene, options: RenderOptions): string {
     ">\n",
     `<title>${escaped(look.labels(scene.title))}</title>\n`,
     `<desc>${escaped(look.labels(scene.desc))}</desc>\n`,
+    options.standalone && options.fontFaces !== undefined
+      ? `<style>${escaped(options.fontFaces)}</style>\n`
+      : "",
     scene.ground === "none" ? "" : itemSvg({ ...ground, class: "ns-ground" }, look),
     ...scene.items.map((item) => itemSvg(item, look)),
     "</svg>\n",

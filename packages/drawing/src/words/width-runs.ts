@@ -65,8 +65,5 @@ export const WIDTH_RUNS: readonly WidthRun[] = [
   { first: 8230, regular: [670], bold: [781] },
   { first: 8364, regular: [664], bold: [678] },
   { first: 8482, regular: [874], bold: [942] },
-  { first: 8594, regular: [602], bold: [602] },
   { first: 8722, regular: [606], bold: [595] },
-  { first: 8805, regular: [602], bold: [602] },
-  { first: 9744, regular: [602], bold: [602] },
 ];

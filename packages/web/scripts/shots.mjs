@@ -53,6 +53,7 @@ const VIEWS = {
   menu: async (page) => {
     await go(page, "#/map");
     await page.getByRole("button", { name: "Camp", exact: true }).click();
+    await page.waitForTimeout(300);
   },
 };
 

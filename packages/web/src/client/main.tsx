@@ -14,11 +14,13 @@ import "./style/cards.css";
 import { render } from "preact";
 import { App } from "./app.tsx";
 import { recallCamp } from "./state/camp-store.ts";
+import { followDrops } from "./state/drop-files.ts";
 import { followScripts } from "./state/faces.ts";
 import { catchMistakes } from "./state/mistake.ts";
 import { followCamp } from "./state/plan-store.ts";
 import { followAddress, route } from "./state/route.ts";
 import { followSettings } from "./state/settings.ts";
+import { followUndoKeys } from "./state/undo-keys.ts";
 import { keepApp } from "./state/versions.ts";
 
 /** Puts the parts together and shows the page of the address. */
@@ -28,6 +30,8 @@ async function start(): Promise<void> {
   followAddress();
   followCamp();
   followScripts();
+  followDrops();
+  followUndoKeys();
   await recallCamp(wantedCamp());
   const root = document.getElementById("app");
   if (root === null) throw new Error("the page has no place for the app");

@@ -36,12 +36,16 @@ export interface Solved<T> {
 }
 
 /**
- * Does a piece of work that may turn out to need the solver. It is begun without one and, where it asks
- * for it, done again with the solver; where the browser cannot run it, without any.
+ * Does a piece of work that may turn out to need the solver. Where that is not likely it is begun without
+ * one and, if it asks for it after all, done again with the solver. Where the browser cannot run the solver,
+ * it is done without any.
  */
-export async function withSolver<T>(work: (solver: LinearSolver | undefined) => T): Promise<Solved<T>> {
+export async function withSolver<T>(
+  likely: boolean,
+  work: (solver: LinearSolver | undefined) => T,
+): Promise<Solved<T>> {
   try {
-    return { value: work(STAND_IN), solved: false };
+    if (!likely) return { value: work(STAND_IN), solved: false };
   } catch (error) {
     if (!(error instanceof SolverWanted)) throw error;
   }

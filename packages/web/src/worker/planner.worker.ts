@@ -1,4 +1,4 @@
-import { planCamp, type Outcome, type Plan } from "@nightspan/core";
+import { planCamp, type Camp, type Outcome, type Plan } from "@nightspan/core";
 import { ENGINE, openCamp } from "@nightspan/edge";
 import type { PlannerReply, PlannerRequest } from "../shared/planner-messages.ts";
 import { withSolver } from "./lazy-solver.ts";
@@ -28,7 +28,7 @@ async function plan(id: number, document: unknown): Promise<void> {
     return;
   }
   const { camp } = opened.value;
-  const { value: outcome, solved } = await withSolver((solver): Outcome<Plan> =>
+  const { value: outcome, solved } = await withSolver(isLarge(camp), (solver): Outcome<Plan> =>
     planCamp(camp, {
       engine: ENGINE,
       onIncumbent: (found) => post({ kind: "incumbent", id, plan: found }),
@@ -36,6 +36,13 @@ async function plan(id: number, document: unknown): Promise<void> {
     }),
   );
   post({ kind: "plan", id, outcome, solved });
+}
+
+/** Camps beyond this nearly always need the solver; below it the search alone nearly always proves its answer. */
+const LARGE = 4_000;
+
+function isLarge({ ground, sleepers }: Camp): boolean {
+  return sleepers.length * ((ground?.trees.length ?? 0) + (ground?.pairs.length ?? 0)) > LARGE;
 }
 
 function post(reply: PlannerReply): void {

@@ -1,5 +1,5 @@
-import type { PlannedBerth } from "@nightspan/core";
-import { footSentence, headSentence } from "@nightspan/edge";
+import { worstFirst, type Camp, type PlannedBerth } from "@nightspan/core";
+import { handLength, levelWords, namesOf, sayFinding } from "@nightspan/edge";
 import { sleeperName, stepsOf, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import type { Answer } from "../state/plan-store.ts";
@@ -35,8 +35,13 @@ export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
         }
       />
       <p class="soft">{fill(WORDS.map.tagsSteps, { ...tags, steps: stepsOf(camp, berth) })}</p>
-      <p>{headSentence(berth, camp)}</p>
-      <p>{footSentence(berth, camp)}</p>
+      <p>
+        {inShort(berth, camp).map((sentence) => (
+          <span key={sentence} class="sentence">
+            {sentence}{" "}
+          </span>
+        ))}
+      </p>
       <div class="pair-of-buttons">
         {next === undefined || berth.pair !== undefined ? null : (
           <Button kind="action" onPress={() => (picked.value = { kind: "tree", id: next.tree })}>
@@ -50,4 +55,17 @@ export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
       <NotChecked plan={plan} />
     </>
   );
+}
+
+/** Two sentences: the worst that was found, and what else there is; or where the straps come. */
+function inShort(berth: PlannedBerth, camp: Camp): readonly [string, string] {
+  const open = berth.findings.filter(({ verdict }) => verdict !== "clear").sort(worstFirst);
+  const [worst, ...others] = open.map((finding) => sayFinding(finding, namesOf(camp)));
+  if (worst === undefined) {
+    const head = handLength(berth.hang.head.strapHeightM);
+    const level = levelWords(berth.hang.levelFootOverHeadM);
+    return [WORDS.map.bothLooked, fill(WORDS.map.strapMarks, { head, level })];
+  }
+  const rest = new Set(others.filter((sentence) => sentence !== worst)).size;
+  return [worst, rest === 0 ? WORDS.map.nothingElse : fill(WORDS.map.moreToSee, { count: rest })];
 }

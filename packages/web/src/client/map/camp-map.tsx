@@ -1,11 +1,12 @@
 import { mapScene, type MapScene } from "@nightspan/drawing";
 import { labels, measure } from "@nightspan/edge";
-import { useSignal } from "@preact/signals";
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useMemo } from "preact/hooks";
 import { campId } from "../state/camp-store.ts";
 import { keepView, mapViews, pick, picked } from "../state/map-look.ts";
 import type { Answer } from "../state/plan-store.ts";
+import { settings, STEP_OF_STATURE } from "../state/settings.ts";
 import { Drawing } from "../ui/drawing.tsx";
+import { useSize } from "../ui/use-size.ts";
 import { MapWindow } from "./map-window.tsx";
 import { firstView } from "./first-view.ts";
 import type { View } from "./view.ts";
@@ -14,34 +15,31 @@ const WORDS_OF_DRAWINGS = { labels, measure };
 
 /** The map of the camp in a window as large as its place on the page. */
 export function CampMap({ now }: { readonly now: Answer }) {
-  const frame = useRef<HTMLDivElement>(null);
-  const size = useSignal<readonly [number, number] | undefined>(undefined);
-  useEffect(() => {
-    const element = frame.current;
-    if (element === null) return undefined;
-    const observer = new ResizeObserver(() => {
-      size.value = [element.clientWidth, element.clientHeight];
-    });
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
+  const [frame, size] = useSize();
+  const { widthPx, heightPx } = size.value ?? { widthPx: 0, heightPx: 0 };
   return (
     <div class="map-place" ref={frame}>
-      {size.value === undefined || size.value[0] < 10 ? null : <Sized now={now} size={size.value} />}
+      {widthPx < LEAST_PX || heightPx < LEAST_PX ? null : (
+        <Sized now={now} widthPx={widthPx} heightPx={heightPx} />
+      )}
     </div>
   );
 }
 
+const LEAST_PX = 40;
+
 interface SizedProps {
   readonly now: Answer;
-  readonly size: readonly [number, number];
+  readonly widthPx: number;
+  readonly heightPx: number;
 }
 
-function Sized({ now, size: [widthPx, heightPx] }: SizedProps) {
+function Sized({ now, widthPx, heightPx }: SizedProps) {
   const camp = campId.value ?? "";
   const kept = mapViews.value.get(camp);
   const selected = picked.value?.kind === "berth" ? picked.value.id : undefined;
   const first = useMemo(() => firstView(now, widthPx, heightPx), [now, widthPx, heightPx]);
+  const stepM = settings.value.statureM * STEP_OF_STATURE;
   const drawn = kept === "whole" ? undefined : (kept ?? first);
   const scene = useMemo(
     () =>
@@ -50,10 +48,11 @@ function Sized({ now, size: [widthPx, heightPx] }: SizedProps) {
         heightPx,
         words: WORDS_OF_DRAWINGS,
         legend: false,
+        stepM,
         ...(drawn === undefined ? {} : { centreM: drawn.centreM, pxPerM: drawn.pxPerM }),
         ...(selected === undefined ? {} : { selected }),
       }),
-    [now, drawn, widthPx, heightPx, selected],
+    [now, drawn, widthPx, heightPx, selected, stepM],
   );
   const shown = useMemo(() => drawn ?? viewOf(scene), [drawn, scene]);
   const { ground, furniture } = useMemo(() => parted(scene), [scene]);

@@ -1,5 +1,5 @@
 import { worstVerdict, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
-import { sayVerdict } from "@nightspan/edge";
+import { namesOf, sayUnplaced, sayVerdict } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { MapLegend } from "./map-legend.tsx";
@@ -61,19 +61,30 @@ function BerthRow({ berth, camp }: { readonly berth: PlannedBerth; readonly camp
   );
 }
 
+/** Who sleeps on the ground, and why: as calm as any answer. */
 function Unplaced({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
   if (plan.unplaced.length === 0) return null;
+  const names = namesOf(camp);
   return (
-    <p class="camp-unplaced">
-      {WORDS.map.unplaced}{" "}
-      {plan.unplaced.map(({ sleeper }, index) => (
-        <span key={sleeper}>
-          {index === 0 ? null : ", "}
-          <Name>{sleeperName(camp, sleeper)}</Name>
+    <details class="unplaced">
+      <summary class="item-top">
+        <span class="row-name">
+          {plan.unplaced.length === 1
+            ? WORDS.map.oneUnplaced
+            : fill(WORDS.map.unplaced, { count: plan.unplaced.length })}
         </span>
-      ))}
-      .
-    </p>
+      </summary>
+      <ul>
+        {plan.unplaced.map((one) => (
+          <li key={one.sleeper}>
+            <b>
+              <Name>{names.sleeper(one.sleeper)}</Name>
+            </b>
+            : {WORDS.map.onTheGround} {sayUnplaced(one, names).join(" ")}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -1,8 +1,7 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { berthScene } from "@nightspan/drawing";
 import { footSentence, headSentence, labels, measure, sitSentence } from "@nightspan/edge";
-import { useEffect, useMemo, useRef } from "preact/hooks";
-import { useSignal } from "@preact/signals";
+import { useMemo } from "preact/hooks";
 import { sleeperName } from "../state/camp-names.ts";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
@@ -16,6 +15,7 @@ import { NotChecked } from "../ui/not-checked.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
+import { useSize } from "../ui/use-size.ts";
 import { Working } from "../ui/working.tsx";
 import { fill, WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
@@ -30,7 +30,6 @@ export function BerthPage({ id }: { readonly id: string }) {
   return (
     <CampFrame
       page="berth"
-      fixed
       back={{ page: "map" }}
       heading={
         <h1 class="strip-name">
@@ -73,26 +72,23 @@ function NoBerth({ id, waiting }: { readonly id: string; readonly waiting: boole
 
 /** The drawing, as wide as its place. */
 function SideView({ now: { plan, camp }, berth }: { readonly now: Answer; readonly berth: PlannedBerth }) {
-  const frame = useRef<HTMLDivElement>(null);
-  const width = useSignal(0);
-  useEffect(() => {
-    const element = frame.current;
-    if (element === null) return undefined;
-    const observer = new ResizeObserver(() => (width.value = element.clientWidth));
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, []);
-  const widthPx = width.value;
-  const scene = useMemo(() => {
-    if (widthPx < 10) return undefined;
-    return berthScene(plan, camp, berth.id, { widthPx, words: { labels, measure } });
-  }, [plan, berth.id, widthPx]);
+  const [frame, size] = useSize();
+  const widthPx = size.value?.widthPx ?? 0;
+  const scene = useMemo(
+    () =>
+      widthPx < LEAST_PX
+        ? undefined
+        : berthScene(plan, camp, berth.id, { widthPx, words: { labels, measure } }),
+    [plan, berth.id, widthPx],
+  );
   return (
     <div class="berth-picture" ref={frame}>
       {scene === undefined ? null : <Drawing scene={scene} />}
     </div>
   );
 }
+
+const LEAST_PX = 200;
 
 interface BerthWordsProps {
   readonly plan: Plan;

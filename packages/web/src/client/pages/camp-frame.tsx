@@ -22,15 +22,13 @@ interface CampFrameProps {
   readonly back?: Route;
   /** What stands right of the parts of the camp at the foot of a wide screen. */
   readonly foot?: ComponentChildren;
-  /** A page as high as the screen, whose parts scroll apart. */
-  readonly fixed?: boolean;
 }
 
 /** Strip above, parts of the camp below, and a page between. */
 export function CampFrame(props: CampFrameProps) {
   const menu = useSignal(false);
   return (
-    <div class={props.fixed === true ? "camp camp-fixed" : "camp"}>
+    <div class="camp">
       <header class="strip">
         <LinkButton
           kind="plain"

@@ -70,16 +70,14 @@ function Continue() {
   if (last === undefined) return null;
   const { name, sleepers } = last.document;
   const count = sleepers.length;
-  const [before, after = ""] = (
-    count === 1 ? WORDS.first.sleeper : fill(WORDS.first.sleepers, { name: "{name}", count })
-  ).split("{name}");
   return (
     <Button kind="action" class="first-continue" onPress={goOn}>
       <span>{WORDS.first.continue}</span>
       <span class="first-last">
-        {before}
         <Name>{name}</Name>
-        {after}
+      </span>
+      <span class="first-count">
+        {count === 1 ? WORDS.first.sleeper : fill(WORDS.first.sleepers, { count })}
       </span>
     </Button>
   );

@@ -5,6 +5,7 @@ import { CampMap } from "../map/camp-map.tsx";
 import { MapSheet } from "../map/map-sheet.tsx";
 import { LinkButton } from "../ui/link-button.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
+import { Working } from "../ui/working.tsx";
 import { WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
 
@@ -14,17 +15,24 @@ export function MapPage() {
   if (ground === undefined || (ground.trees.length === 0 && ground.pairs.length === 0)) return <NoGround />;
   const now = answer.value;
   return (
-    <CampFrame page="map" fixed>
+    <CampFrame page="map">
       <h2 class="hidden">{WORDS.map.title}</h2>
       <div class={picked.value === undefined ? "map-page" : "map-page map-page-picked"}>
         {now === undefined ? <div class="map-window" /> : <CampMap now={now} />}
-        <section class="sheet" aria-live="polite">
+        <section class="sheet" key={sheetKey()}>
           <RefusalList refusals={planRefusals.value} />
-          {now === undefined ? null : <MapSheet now={now} />}
+          {now === undefined ? <Working /> : <MapSheet now={now} />}
         </section>
       </div>
     </CampFrame>
   );
+}
+
+/** Another thing picked is another sheet, read from its top. */
+function sheetKey(): string {
+  const what = picked.value;
+  if (what === undefined) return "camp";
+  return what.kind === "several" ? "several" : `${what.kind}/${what.id}`;
 }
 
 function NoGround() {

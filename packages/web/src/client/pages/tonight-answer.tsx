@@ -1,6 +1,15 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { berthScene } from "@nightspan/drawing";
-import { footSentence, headSentence, labels, measure, sitSentence } from "@nightspan/edge";
+import {
+  footSentence,
+  headSentence,
+  labels,
+  measure,
+  namesOf,
+  sayPairsOut,
+  sayUnplaced,
+  sitSentence,
+} from "@nightspan/edge";
 import { useMemo } from "preact/hooks";
 import { opened } from "../state/camp-store.ts";
 import { answer, planRefusals } from "../state/plan-store.ts";
@@ -45,11 +54,10 @@ interface AnswerProps {
   readonly camp: Camp;
 }
 
+const ANSWER_PICTURE = { widthPx: 358, words: { labels, measure }, pulls: false, figures: false } as const;
+
 function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBerth }) {
-  const scene = useMemo(
-    () => berthScene(plan, camp, berth.id, { widthPx: 358, words: { labels, measure } }),
-    [plan],
-  );
+  const scene = useMemo(() => berthScene(plan, camp, berth.id, ANSWER_PICTURE), [plan]);
   const looked = plan.treesLookedAt.done >= plan.treesLookedAt.of;
   return (
     <>
@@ -63,18 +71,16 @@ function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBe
         <li>{footSentence(berth, camp)}</li>
         <li>{sitSentence(berth)}</li>
       </ol>
-      <div class="spot-answers">
-        {looked ? (
-          <p class="lead">{WORDS.tonight.lookedAt}</p>
-        ) : (
+      {looked ? null : (
+        <div class="answer-next">
           <Button kind="action" size="spot" onPress={lookedAtBoth}>
             {WORDS.tonight.looked}
           </Button>
-        )}
-        <LinkButton size="spot-second" to={{ page: "tonight", step: "look" }}>
-          {WORDS.tonight.otherTrees}
-        </LinkButton>
-      </div>
+        </div>
+      )}
+      <LinkButton size="spot-second" to={{ page: "tonight", step: "look" }}>
+        {WORDS.tonight.otherTrees}
+      </LinkButton>
       <NotChecked plan={plan} />
       <Cautions />
       <details class="more">
@@ -88,11 +94,14 @@ function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBe
 }
 
 function NoHang({ plan, camp }: AnswerProps) {
-  const because = plan.unplaced.flatMap((one) => one.because);
   return (
     <>
       <h2 class="say">{WORDS.tonight.refusedTitle}</h2>
-      <FindingList findings={because} camp={camp} />
+      <ul class="why-not lead">
+        {whyNot(plan, camp).map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
       <div class="spot-answers">
         <LinkButton kind="action" size="spot" to={{ page: "tonight", step: "steps" }}>
           {WORDS.tonight.otherTrees}
@@ -104,4 +113,10 @@ function NoHang({ plan, camp }: AnswerProps) {
       <Cautions />
     </>
   );
+}
+
+/** The house rule that keeps the pair out, or what stood in the way of the hang. */
+function whyNot(plan: Plan, camp: Camp): readonly string[] {
+  const out = sayPairsOut(camp);
+  return out.length > 0 ? out : plan.unplaced.flatMap((one) => sayUnplaced(one, namesOf(camp)));
 }

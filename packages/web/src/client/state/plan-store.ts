@@ -27,10 +27,6 @@ export const answer = computed(() =>
 export const work = signal<Work>({ state: "rest" });
 /** Why the camp in hand cannot be planned. */
 export const planRefusals = signal<readonly Refusal[]>([]);
-/** Whether the last answer needed the solver. */
-export const solved = signal(false);
-/** What the solver's own small program came to. */
-export const proof = signal<{ readonly solver: string; readonly objective: number } | undefined>(undefined);
 
 /** Whether the answer shown is from before the last change. */
 export const stale = computed(() => answer.value !== undefined && answer.value.camp !== opened.value?.camp);
@@ -45,14 +41,9 @@ const planner = new Planner(
       if (!put(id, plan)) return;
       work.value = { state: "working", since: performance.now(), proving: true };
     },
-    answered: (id, outcome, bySolver) => {
+    answered: (id, outcome) => {
       if (outcome.ok) put(id, outcome.value);
       planRefusals.value = outcome.ok ? [] : outcome.refusals;
-      solved.value = bySolver;
-      work.value = { state: "rest" };
-    },
-    proved: (_id, solver, objective) => {
-      proof.value = { solver, objective };
       work.value = { state: "rest" };
     },
     mistaken: (details) => {
@@ -89,8 +80,4 @@ export function ask(): void {
 export function stopPlanning(): void {
   planner.stop();
   work.value = { state: "stopped" };
-}
-
-export function proveSolver(): void {
-  planner.prove();
 }

@@ -39,7 +39,6 @@ function setUp() {
       started: (id) => told.push(`started ${id}`),
       incumbent: (id) => told.push(`incumbent ${id}`),
       answered: (id) => told.push(`answered ${id}`),
-      proved: (id, solver) => told.push(`proved ${id} ${solver}`),
       mistaken: (details) => told.push(`mistaken ${details}`),
     },
     { restMs: 100, patienceMs: 400 },

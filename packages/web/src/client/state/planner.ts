@@ -16,8 +16,7 @@ export interface PlannerHandlers {
   readonly started: (id: number) => void;
   /** A whole plan whose proof is still under way. */
   readonly incumbent: (id: number, plan: Plan) => void;
-  readonly answered: (id: number, outcome: Outcome<Plan>, solved: boolean) => void;
-  readonly proved: (id: number, solver: string, objective: number) => void;
+  readonly answered: (id: number, outcome: Outcome<Plan>) => void;
   readonly mistaken: (details: string) => void;
 }
 
@@ -62,13 +61,6 @@ export class Planner {
     clearTimeout(this.#restTimer);
     this.#restTimer = setTimeout(() => this.#submit(request), this.#timing.restMs);
     return request.id;
-  }
-
-  /** Asks for the solver's own proof that it runs here. */
-  prove(): number {
-    this.#lastId += 1;
-    this.#submit({ kind: "prove", id: this.#lastId });
-    return this.#lastId;
   }
 
   /** Ends the work under way at once, worker and all. */
@@ -119,8 +111,7 @@ export class Planner {
     this.#patienceTimer = undefined;
     this.#running = undefined;
     if (reply.kind === "mistake") this.#handlers.mistaken(reply.details);
-    else if (reply.kind === "proof") this.#handlers.proved(reply.id, reply.solver, reply.objective);
-    else if (newest) this.#handlers.answered(reply.id, reply.outcome, reply.solved);
+    else if (reply.kind === "plan" && newest) this.#handlers.answered(reply.id, reply.outcome);
     this.#sendNext();
   }
 

@@ -1,3 +1,4 @@
+import { DEFAULTS } from "@nightspan/core";
 import { effect, signal } from "@preact/signals";
 
 /** "device" follows the device's own light or dark. Red by night is only ever chosen by hand. */
@@ -11,6 +12,9 @@ interface Settings {
   readonly steps: number;
   readonly looker: string;
 }
+
+/** One easy step over stature, until somebody calibrates theirs. */
+export const STEP_OF_STATURE = DEFAULTS["sleepers[].step_m"].value;
 
 const KEY = "nightspan-settings";
 const INITIAL: Settings = { theme: "device", dayTheme: "device", statureM: 1.75, steps: 6, looker: "" };

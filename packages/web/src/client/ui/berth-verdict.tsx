@@ -18,9 +18,7 @@ function aboutOf(camp: Camp, berth: PlannedBerth): string | undefined {
   if (berth.verdict === "clear") return undefined;
   const tags = unlookedEnds([berth]).map(({ tree }) => treeTag(camp, tree));
   if (berth.verdict === "look-again" && tags.length > 0) {
-    return tags.length === 1
-      ? fill(WORDS.map.treeLower, { tag: tags.join("") })
-      : fill(WORDS.map.twoTrees, { first: tags[0] ?? "", second: tags[1] ?? "" });
+    return tags.length === 1 ? fill(WORDS.map.treeLower, { tag: tags.join("") }) : WORDS.map.bothTrees;
   }
   const worst = [...berth.findings].sort(worstFirst)[0];
   return worst === undefined ? undefined : sayFinding(worst, namesOf(camp));

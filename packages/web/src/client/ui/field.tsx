@@ -65,7 +65,7 @@ function TypedField({ path, label, unit, hint, read, numeric }: TypedFieldProps)
             settleEdit();
           }}
         />
-        {unit === undefined ? null : <span class="field-unit">{unit}</span>}
+        {numeric ? <span class="field-unit">{unit}</span> : null}
       </span>
       {faulty ? <FaultNote id={`${id}-fault`} refusals={refusals} at={path} /> : null}
     </div>

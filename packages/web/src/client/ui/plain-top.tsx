@@ -24,7 +24,7 @@ export function PlainTop({ title, back = { page: "first" } }: PlainTopProps) {
       <div class="strip-heading">
         <h1 class="strip-name">{title}</h1>
       </div>
-      <RedNightButton />
+      <RedNightButton brief />
     </header>
   );
 }

@@ -2,13 +2,13 @@ import { settings, toggleRedNight } from "../state/settings.ts";
 import { WORDS } from "../words.ts";
 import { Button } from "./button.tsx";
 
-/** Switches red by night on and off: the app's own button, never the clock. */
-export function RedNightButton() {
+/** Switches red by night on and off: the app's own button, never the clock. Brief: its sign alone on a phone. */
+export function RedNightButton({ brief = false }: { readonly brief?: boolean }) {
   const red = settings.value.theme === "red-night";
   return (
-    <Button onPress={toggleRedNight} pressed={red}>
+    <Button onPress={toggleRedNight} pressed={red} label={WORDS.app.redNight}>
       <HalfDisc />
-      <span class="no-wrap">{red ? WORDS.app.dayAgain : WORDS.app.redNight}</span>
+      <span class={brief ? "no-wrap wide-only" : "no-wrap"}>{WORDS.app.redNight}</span>
     </Button>
   );
 }

@@ -23,8 +23,8 @@ export function TreePanel({ id }: { readonly id: string }) {
     <>
       <LookedLine tree={tree} />
       <p class="note">{WORDS.tree.look}</p>
-      <LookerField />
       <LookButtons path={path} day={opened.value?.camp.date ?? today()} />
+      <LookerField />
       <FieldList>
         <ChoiceField
           path={[...path, "condition"]}

@@ -93,7 +93,10 @@ function TreeRow({ tree, onOpen }: { readonly tree: Tree; readonly onOpen: (id: 
 function LookedBy({ by, on }: { readonly by: string; readonly on: string }) {
   return (
     <>
-      <Name>{by}</Name>, {sayDay(on)}
+      <span class="wide-word">
+        <Name>{by}</Name>,{" "}
+      </span>
+      <span class="no-wrap">{sayDay(on)}</span>
     </>
   );
 }

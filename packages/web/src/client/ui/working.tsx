@@ -9,19 +9,21 @@ const QUIET_MS = 400;
 /** What is being worked out, once it takes longer than a moment, and how to stop it. */
 export function Working() {
   const now = work.value;
-  if (now.state === "stopped") {
-    return (
-      <div class="working" role="status">
-        <p>{WORDS.planning.stopped}</p>
-        <Button onPress={ask}>{WORDS.planning.again}</Button>
-      </div>
-    );
-  }
   return (
     <>
       {stale.value ? <p class="stale note">{WORDS.planning.stale}</p> : null}
       {now.state === "working" ? <Running proving={now.proving} /> : null}
+      {now.state === "stopped" ? <Stopped /> : null}
     </>
+  );
+}
+
+function Stopped() {
+  return (
+    <div class="working" role="status">
+      <p>{WORDS.planning.stopped}</p>
+      <Button onPress={ask}>{WORDS.planning.again}</Button>
+    </div>
   );
 }
 

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { DESK, openExample, show, startBrowser, untilPlanned, visit, type Visit } from "./app.ts";
@@ -65,6 +66,38 @@ describe("a group in a wood", () => {
       expect(back).toMatch(/children/i);
     }
     for (const card of cards) expect(card).not.toMatch(/\d\s*(kg|N)\b|newton/i);
+  });
+
+  it("prints four cards to an A4 sheet, fronts and backs, or each card on its own A6", async () => {
+    const pages = async (): Promise<{ readonly count: number; readonly sizes: readonly string[] }> => {
+      const pdf = (await now.page.pdf({ preferCSSPageSize: true })).toString("latin1");
+      const sizes = [...pdf.matchAll(/\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/g)].map(
+        ([, width, height]) => `${Math.round(Number(width))} × ${Math.round(Number(height))}`,
+      );
+      return { count: [...pdf.matchAll(/\/Type\s*\/Page\b/g)].length, sizes: [...new Set(sizes)] };
+    };
+    expect(await pages()).toEqual({ count: 8, sizes: ["595 × 842"] });
+    await now.page.getByRole("button", { name: "A6, one to a sheet" }).click();
+    expect(await pages()).toEqual({ count: 28, sizes: ["298 × 420"] });
+  });
+
+  it("saves a card as a drawing that needs no page, and the plan and the camp as files", async () => {
+    const saved = async (name: string): Promise<{ readonly name: string; readonly text: string }> => {
+      const [download] = await Promise.all([
+        now.page.waitForEvent("download"),
+        now.page.getByRole("button", { name }).first().click(),
+      ]);
+      const file = await download.path();
+      return { name: download.suggestedFilename(), text: readFileSync(file, "utf8") };
+    };
+    const card = await saved("Save the card of berth 1");
+    expect(card.name).toMatch(/\.svg$/);
+    expect(card.text).toMatch(/^<\?xml/);
+    const plan = await saved("Save the plan");
+    expect(plan.text).toContain('"nightspan-plan/1"');
+    const camp = await saved("Save a copy of the camp");
+    expect(camp.name).toBe("Withyscar-Wood-a-night-in-May.camp.json");
+    expect(camp.text).toContain('"nightspan-camp/1"');
   });
 
   it("plans anew when a sleeper changes, and takes it back", async () => {

@@ -27,6 +27,8 @@ export function CampMap({ now }: { readonly now: Answer }) {
 }
 
 const LEAST_PX = 40;
+/** Beyond this, drawing the map takes longer than a frame or two. */
+const MANY_TREES = 600;
 
 interface SizedProps {
   readonly now: Answer;
@@ -59,6 +61,7 @@ function Sized({ now, widthPx, heightPx }: SizedProps) {
   return (
     <MapWindow
       drawn={shown}
+      slow={now.camp.ground !== undefined && now.camp.ground.trees.length > MANY_TREES}
       onRest={(view) => keepView(camp, view)}
       onWhole={() => keepView(camp, "whole")}
       onPick={pick}

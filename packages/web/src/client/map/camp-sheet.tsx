@@ -49,7 +49,9 @@ export function CampSheet({ now: { plan, camp } }: { readonly now: Answer }) {
 function BerthRow({ berth, camp }: { readonly berth: PlannedBerth; readonly camp: Camp }) {
   return (
     <Button kind="plain" class="row-main" onPress={() => (picked.value = { kind: "berth", id: berth.id })}>
-      <NumberPlate id={berth.id} verdict={berth.verdict} />
+      <span class="number-place">
+        <NumberPlate id={berth.id} verdict={berth.verdict} />
+      </span>
       <span class="row-name">
         <Name>{sleeperName(camp, berth.sleeper)}</Name>
         <span class="hidden">, {sayVerdict(berth.verdict)}</span>

@@ -8,6 +8,8 @@ import { panned, shiftBetween, zoomed, type View } from "./view.ts";
 interface MapWindowProps {
   /** The view the picture inside was drawn for. */
   readonly drawn: View;
+  /** Whether drawing anew takes so long that it has to wait until the gesture ends. */
+  readonly slow: boolean;
   readonly onRest: (view: View) => void;
   readonly onWhole: () => void;
   /** What lies under a press, topmost first: "tree/K12", "berth/3". */
@@ -32,19 +34,19 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
  * A window on the map. While a gesture lasts, only the picture as a whole is moved and scaled; it is
  * drawn anew once, at rest.
  */
-export function MapWindow({ drawn, onRest, onWhole, onPick, children, over }: MapWindowProps) {
+export function MapWindow({ drawn, slow, onRest, onWhole, onPick, children, over }: MapWindowProps) {
   const frame = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
   const gestures = useRef<Gestures>(undefined);
-  const latest = useRef({ drawn, onRest, onPick });
-  latest.current = { drawn, onRest, onPick };
+  const latest = useRef({ drawn, slow, onRest, onPick });
+  latest.current = { drawn, slow, onRest, onPick };
   useEffect(() => {
     if (frame.current === null) return undefined;
     const started = new Gestures(frame.current, latest.current.drawn, {
       moving: (view) => {
         if (sheet.current === null || frame.current === null) return;
         const far = place(sheet.current, latest.current.drawn, view, frame.current);
-        if (far) latest.current.onRest(view);
+        if (far && !latest.current.slow) latest.current.onRest(view);
       },
       rest: (view) => latest.current.onRest(view),
       pick: (refs) => latest.current.onPick(refs),

@@ -13,9 +13,9 @@ interface NextTreeProps {
 /** The one next job: the tree to go to and look at. */
 export function NextTree({ end: { berth, end, tree }, camp }: NextTreeProps) {
   const tag = treeTag(camp, tree);
-  const [before = "", after = ""] = fill(WORDS.map.nextNeeded, {
+  const [before = "", after = ""] = fill(end === "head" ? WORDS.map.nextHead : WORDS.map.nextFoot, {
+    id: berth.id,
     name: "{name}",
-    end: end === "head" ? WORDS.map.headEnd : WORDS.map.footEnd,
   }).split("{name}");
   const target = berth.pair === undefined ? ({ kind: "tree", id: tree } as const) : undefined;
   return (

@@ -77,8 +77,8 @@ function CardSheets({ now: { plan, camp }, paper }: { readonly now: Answer; read
         <div class="sheet-pair" key={group[0]?.id}>
           <div class="card-sheet">
             {group.map(({ id, front }) => (
-              <figure key={id} class="card" aria-label={fill(WORDS.cards.front, { id })}>
-                <Drawing scene={front} paper />
+              <figure key={id} class="card one-ink" aria-label={fill(WORDS.cards.front, { id })}>
+                <Drawing scene={front} />
                 <figcaption class="screen-only">
                   <Button
                     kind="plain"
@@ -93,8 +93,8 @@ function CardSheets({ now: { plan, camp }, paper }: { readonly now: Answer; read
           </div>
           <div class="card-sheet card-sheet-back">
             {group.map(({ id, back }) => (
-              <figure key={id} class="card" aria-label={fill(WORDS.cards.back, { id })}>
-                <Drawing scene={back} paper />
+              <figure key={id} class="card one-ink" aria-label={fill(WORDS.cards.back, { id })}>
+                <Drawing scene={back} />
               </figure>
             ))}
           </div>

@@ -45,11 +45,13 @@ function SleeperRow({ id, name, index, only }: SleeperRowProps) {
   return (
     <details class="item" name="sleepers">
       <summary class="item-top">
-        {berth === undefined ? (
-          <span class="number number-none" aria-hidden="true" />
-        ) : (
-          <NumberPlate id={berth.id} verdict={berth.verdict} />
-        )}
+        <span class="number-place">
+          {berth === undefined ? (
+            <span class="number-none" aria-hidden="true" />
+          ) : (
+            <NumberPlate id={berth.id} verdict={berth.verdict} />
+          )}
+        </span>
         <span class="row-name">
           <Name>{name}</Name>
         </span>

@@ -1,21 +1,16 @@
 import { campOfOne } from "@nightspan/edge";
-import { fill, WORDS } from "../words.ts";
+import { WORDS } from "../words.ts";
 import { editCamp, takeCamp, TONIGHT_ID } from "./camp-store.ts";
 import { writeAt } from "./document-path.ts";
 import { go } from "./route.ts";
 import { settings } from "./settings.ts";
-import { sayDay, today } from "./today.ts";
+import { today } from "./today.ts";
 
 /** Makes the camp of one from the steps and the stature, and shows its answer. */
 export function startTonight(): void {
   const { steps, statureM } = settings.peek();
   const day = today();
-  const document = campOfOne({
-    steps,
-    statureM,
-    name: fill(WORDS.tonight.campName, { day: sayDay(day) }),
-    date: day,
-  });
+  const document = campOfOne({ steps, statureM, date: day });
   takeCamp(document, TONIGHT_ID);
   go({ page: "tonight", step: "answer" });
 }

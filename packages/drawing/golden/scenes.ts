@@ -1,12 +1,7 @@
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
-import { planByHand, type Wanted } from "../src/fixture/plan-by-hand.fixture.ts";
-import {
-  everyObstacle,
-  pacedPairs,
-  planned,
-  withBerth,
-  withGround,
-} from "../src/fixture/variants.fixture.ts";
+import { planByHand } from "../src/fixture/plan-by-hand.fixture.ts";
+import { everyObstacle, pacedPairs, withBerth, withGround } from "../src/fixture/variants.fixture.ts";
+import { EIGHT, THREE } from "../src/fixture/wanted.fixture.ts";
 import {
   beadSpan,
   berthScene,
@@ -34,23 +29,12 @@ export interface GoldenScene {
 
 const words = { labels: plainLabels, measure: plainMeasure };
 
-const EIGHT: readonly Wanted[] = [
-  ["lucja", "A3", "A5"],
-  ["nira", "A8", "A9"],
-  ["nur", "B1", "B4"],
-  ["soren", "B6", "B7"],
-  ["li", "C2", "C4"],
-  ["olga", "D1", "D3"],
-  ["ngozi", "K11", "K12"],
-  ["tomas", "D6", "D7"],
-];
-
 const camp = harrowmere();
 const plan = planByHand(camp, EIGHT);
 const gps = withGround(camp, { source: "gps", positionErrorM: 1.2 });
 const gpsPlan = { ...plan, berths: plan.berths.map((berth) => ({ ...berth, stepItOut: true })) };
 const pairs = pacedPairs();
-const pairsPlan = planned(pairs);
+const pairsPlan = planByHand(pairs, THREE);
 const refused = withBerth(plan, "3", { verdict: "do-not-hang" });
 const helped = withBerth(plan, "5", {
   setBy: "soren",

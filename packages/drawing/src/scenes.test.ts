@@ -98,7 +98,7 @@ describe("maps", () => {
     const all = sheet === undefined ? "" : said(sheet.scene);
     for (const key of CAUTION_KEYS) expect(all).toContain(ENGLISH[`caution.${key}`]);
     expect(all).toContain("look again");
-    expect(all).toContain("trees looked at: 15 of 16");
+    expect(all).toContain("Trees looked at: 15 of 16");
   });
 
   it("say so where they are only a sketch, and then show no scale", () => {

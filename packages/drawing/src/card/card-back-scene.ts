@@ -32,6 +32,7 @@ export function cardBackScene(plan: Plan, camp: Camp, berthId: string, options: 
     title: word("card.back-title", { berth: name(berthId), sleeper: name(facts.sleeper.name) }),
     desc: word("card.back-desc"),
     ground: "paper",
+    theme: "one-ink",
     items: [...above(facts, options), ...orders.items, ...knots.items, ...cautions.items],
   };
 }

@@ -41,6 +41,7 @@ export function cardScene(plan: Plan, camp: Camp, berthId: string, options: Card
     title: word("card.title", { berth: name(berthId), sleeper: name(facts.sleeper.name) }),
     desc: word("card.desc"),
     ground: "paper",
+    theme: "one-ink",
     items: [...header(facts, camp, options), ...rows, ...foot.items],
   };
 }

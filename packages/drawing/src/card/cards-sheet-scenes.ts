@@ -40,6 +40,7 @@ function sheet(cards: readonly Scene[], camp: Camp, side: "fronts" | "backs"): S
     title: word("card.sheet-title", { camp: name(camp.name) }),
     desc: word("card.sheet-desc"),
     ground: "paper",
+    theme: "one-ink",
     items: [...placed, cutMarks()],
   };
 }

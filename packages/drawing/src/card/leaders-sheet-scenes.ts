@@ -53,6 +53,7 @@ export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[
       title: word("leaders.title", { camp: name(camp.name) }),
       desc: word("leaders.desc"),
       ground: "paper",
+      theme: "one-ink",
       items: [
         ...head(plan, camp, words),
         ...tableHead(),

@@ -5,7 +5,7 @@ import type { Item, XY } from "../scene/scene.ts";
 import { box, group, line, polygon, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
 import type { Box } from "./label-placement.ts";
-import type { MapView } from "./map-view.ts";
+import { NARROW_PX, type MapView } from "./map-view.ts";
 
 export interface Furniture {
   readonly items: readonly Item[];
@@ -23,7 +23,7 @@ const PAD = 14;
 
 /** Scale in metres and steps, north, wind: in a box at the lower left. A sketch has no scale to show. */
 export function furniture(camp: Camp, view: MapView, wish: FurnitureWish, words: Words): Furniture {
-  const narrow = view.widthPx < 500;
+  const narrow = view.widthPx < NARROW_PX;
   const height = narrow && !wish.sketch ? 76 : 58;
   const [left, top] = [12, view.heightPx - 12 - height];
   const parts: Item[] = [];

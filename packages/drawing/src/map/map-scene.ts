@@ -1,9 +1,11 @@
 import type { Camp, Plan } from "@nightspan/core";
+import { allLookedAtText } from "../card/card-words.ts";
 import { LINE, TYPE } from "../colour/tokens.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
-import { box, circle, group, line } from "../scene/shapes.ts";
+import { box, circle, group, stroke } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
+import { wrapped } from "../scene/wrapped.ts";
 import { berthMarks } from "./berth-marks.ts";
 import { placedBerths, type PlacedBerth } from "./placed-berths.ts";
 import { furniture } from "./furniture.ts";
@@ -13,7 +15,7 @@ import type { MapTree } from "./map-tree.ts";
 import { dropCircles, hazardLabels, hazardRims } from "./hazard-marks.ts";
 import { refusedPair } from "./hazard-symbols.ts";
 import { boxAround, boxesAlong, boxesRound, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
-import { legend, type LegendKey } from "./legend.ts";
+import { legend, type Legend, type LegendKey } from "./legend.ts";
 import { placeLabels, type KeepOff, type LabelWish } from "./map-labels.ts";
 import { detailOf, inView, mapView, toPx, type MapView, type ViewWish } from "./map-view.ts";
 import { obstacleSymbol, shapePoints } from "./obstacle-symbols.ts";
@@ -28,8 +30,10 @@ export interface MapOptions extends ViewWish {
   readonly stepM?: number;
   /** Pairs that will not do and are worth showing, by tree ids. */
   readonly refused?: readonly (readonly [string, string])[];
-  /** False leaves out the legend, for a page that has its own. */
+  /** False leaves out the legend and who looked, for a page that has its own. */
   readonly legend?: boolean;
+  /** False leaves out who looked at the trees, for a sheet that says it beside the verdict. */
+  readonly lookedAt?: boolean;
 }
 
 /** A map, and where on it the ground lies: for a page that turns a press into a place. */
@@ -145,18 +149,25 @@ function withLegend(items: readonly Item[], sheet: Sheet): Pick<Scene, "size" | 
   const size = { width: view.widthPx, height: view.heightPx, unit: "px" } as const;
   if (options.legend === false) return { size, items, ground: "wood" };
   const drawn = legend(present(sheet), [14, view.heightPx + 8], view.widthPx - 28, options.words);
-  const height = view.heightPx + drawn.height + 16;
+  const looked = lookedLine(sheet, view.heightPx + drawn.height + 26);
+  const below = drawn.height + 16 + looked.height;
   const strip = [
-    box([0, view.heightPx], view.widthPx, drawn.height + 16, { fill: "paper" }),
-    line(
-      [
-        [0, view.heightPx],
-        [view.widthPx, view.heightPx],
-      ],
-      { stroke: "ink", width: 1.5 },
-    ),
+    box([0, view.heightPx], view.widthPx, below, { fill: "paper" }),
+    stroke([0, view.heightPx, view.widthPx, view.heightPx], { stroke: "ink", width: 1.5 }),
   ];
-  return { size: { ...size, height }, items: [...items, ...strip, ...drawn.items], ground: "wood" };
+  return {
+    size: { ...size, height: view.heightPx + below },
+    items: [...items, ...strip, ...drawn.items, ...looked.items],
+    ground: "wood",
+  };
+}
+
+/** How many trees were looked at, by whom and when. */
+function lookedLine({ plan, camp, view, options }: Sheet, y: number): Legend {
+  if (options.lookedAt === false || plan.treesLookedAt.of === 0) return { items: [], height: 0 };
+  const style = { size: TYPE.note, weight: 600, width: view.widthPx - 28, leading: 20 } as const;
+  const set = wrapped(allLookedAtText(plan, camp), [14, y], style, options.words);
+  return { items: set.items, height: set.lines * 20 + 6 };
 }
 
 function present({ stems, ground, camp, view, carrying, options }: Sheet): Set<LegendKey> {
@@ -303,8 +314,10 @@ function slopeMark(
 ): { items: Item[]; labels: LabelWish[] } {
   const fall = ground.sketch ? undefined : groundFall(camp);
   if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
-  const free = corners(view).filter((place) => always.isFree(boxAround(place, 52, 36)));
-  const at = free.find((place) => ifPossible.isFree(boxAround(place, 52, 36))) ?? free[0];
+  const free = corners(view).filter((place) => always.isFree(boxAround(place, 34, 30)));
+  const clear = (half: number): XY | undefined =>
+    free.find((place) => ifPossible.isFree(boxAround(place, half)));
+  const at = clear(44) ?? clear(30) ?? clear(24) ?? free[0];
   if (at === undefined) return { items: [], labels: [] };
   always.take(boxAround(at, 28));
   const label: LabelWish = {
@@ -321,7 +334,7 @@ function slopeMark(
 
 /** Places for a sign of the whole ground: from the lower right corner inward. */
 function corners({ widthPx, heightPx }: MapView): XY[] {
-  const shares = [0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1];
+  const shares = Array.from({ length: 17 }, (_, index) => 0.94 - index * 0.055);
   const places = shares.flatMap((x) => shares.map((y): XY => [x, y]));
   const fromCorner = ([x, y]: XY): number => Math.min(1 - x, 1 - y) * 2 + (1 - x) + (1 - y);
   return places

@@ -14,7 +14,7 @@ const EDGE = 16;
 
 /** The map as a sheet of its own: camp, day and verdict above, what was looked at and every caution below. */
 export function mapSheetScene(plan: Plan, camp: Camp, options: MapOptions): Scene {
-  const map = mapScene(plan, camp, options);
+  const map = mapScene(plan, camp, { ...options, lookedAt: false });
   const foot = footer(plan, camp, map.size.height + HEAD, options);
   return {
     ...map,

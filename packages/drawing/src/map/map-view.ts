@@ -23,19 +23,30 @@ export interface ViewWish {
 /** The view that shows the whole ground, or the part that is asked for. */
 export function mapView(ground: GroundPlan, camp: Camp, wish: ViewWish): MapView {
   const [west, east, south, north] = bounds(ground, camp);
+  const { widthPx, centreM } = wish;
+  // On a narrow map the box with the scale would hide ground: the whole is shown above it.
+  const kept = widthPx < NARROW_PX ? SCALE_BOX_PX : 0;
   const aspect = (north - south) / (east - west);
-  const heightPx = wish.heightPx ?? Math.round(wish.widthPx * clamp(aspect, 0.5, 1.35));
-  const fit = Math.min(wish.widthPx / (east - west), heightPx / (north - south), MOST_PX_PER_M);
+  const heightPx = wish.heightPx ?? Math.round(widthPx * clamp(aspect, 0.5, 1.35)) + kept;
+  const fit = Math.min(
+    widthPx / (east - west),
+    Math.max(1, heightPx - kept) / (north - south),
+    MOST_PX_PER_M,
+  );
   const pxPerM = wish.pxPerM ?? fit;
-  const [x, y] = wish.centreM ?? [(west + east) / 2, (south + north) / 2];
+  const [x, y] = centreM ?? [(west + east) / 2, (south + north) / 2 - kept / 2 / pxPerM];
   return {
     pxPerM,
-    leftM: x - wish.widthPx / 2 / pxPerM,
+    leftM: x - widthPx / 2 / pxPerM,
     topM: y + heightPx / 2 / pxPerM,
-    widthPx: wish.widthPx,
+    widthPx,
     heightPx,
   };
 }
+
+/** Narrower maps are laid out for a phone [px]. */
+export const NARROW_PX = 500;
+const SCALE_BOX_PX = 88;
 
 /** A place on the ground as a place on the paper. */
 export function toPx(view: MapView, [x, y]: XY): XY {

@@ -1,4 +1,4 @@
-import type { ColourToken } from "../colour/tokens.ts";
+import type { ColourToken, ThemeName } from "../colour/tokens.ts";
 import type { TextItem, Weight } from "./text-item.ts";
 
 /** A drawing as data: shapes and texts in one unit, x to the right, y down. */
@@ -10,6 +10,8 @@ export interface Scene {
   readonly title: TextItem;
   readonly desc: TextItem;
   readonly ground: Colour;
+  /** What it is drawn for, where it is not a screen: papers are one ink. */
+  readonly theme?: ThemeName;
   readonly items: readonly Item[];
 }
 

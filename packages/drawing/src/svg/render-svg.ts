@@ -7,7 +7,7 @@ import { escaped, fixed } from "./numbers.ts";
 import { textSvg } from "./text-svg.ts";
 
 export interface RenderOptions extends Words {
-  /** Light where silent. */
+  /** What the scene is drawn for where silent: one ink for papers, else light. */
   readonly theme?: ThemeName;
   /** A file of its own; else markup for a page whose stylesheet may override the colours by class. */
   readonly standalone: boolean;
@@ -16,15 +16,16 @@ export interface RenderOptions extends Words {
 }
 
 /**
- * A scene as SVG text: the same text for the same scene, everywhere.
+ * A scene as SVG text: the same text for the same scene, everywhere. A paper stays black on white in any page.
  *
  * Colours, widths and faces are presentation attributes, so a file needs no stylesheet; there are no style
  * attributes and no style elements, so a strict page may hold it. `ref` is written as `data-ref`.
  */
 export function renderSvg(scene: Scene, options: RenderOptions): string {
+  const theme = options.theme ?? scene.theme ?? "light";
   const look: Look = {
-    theme: THEMES[options.theme ?? "light"],
-    classes: !options.standalone,
+    theme: THEMES[theme],
+    classes: !options.standalone && theme !== "one-ink",
     labels: options.labels,
     measure: options.measure,
   };

@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import { harrowmere } from "./fixture/harrowmere.fixture.ts";
+import { overlappingTexts, textsOffPaper } from "./fixture/text-boxes.fixture.ts";
+import { pacedPairs, planned } from "./fixture/variants.fixture.ts";
+import {
+  berthScene,
+  cardBackScene,
+  cardScene,
+  leadersSheetScenes,
+  mapScene,
+  mapSheetScene,
+  plainLabels,
+  plainMeasure,
+  renderSvg,
+  type Measure,
+  type Scene,
+} from "./index.ts";
+
+const words = { labels: plainLabels, measure: plainMeasure };
+/** Another, broader type, as a machine without ours may have. */
+const broad: Measure = (text, size, weight) => 1.16 * plainMeasure(text, size, weight);
+
+function faults(scene: Scene, measure: Measure = plainMeasure): string[] {
+  renderSvg(scene, { ...words, standalone: false });
+  const off = textsOffPaper(scene, { ...words, measure }).filter(
+    ({ class: kind }) => kind !== "ns-plate-number",
+  );
+  return [...overlappingTexts(scene, { ...words, measure }), ...off.map(({ said }) => said)];
+}
+
+describe.each([
+  ["a wood", harrowmere()],
+  ["paced pairs", pacedPairs()],
+])("a plan by the engine for %s", (_, camp) => {
+  const plan = planned(camp);
+
+  it("places somebody", () => expect(plan.placed).toBeGreaterThan(1));
+
+  it.each([320, 390, 700, 1050, 1400])("is drawn from above %i px wide, no word on another", (widthPx) => {
+    expect(faults(mapScene(plan, camp, { words, widthPx }))).toEqual([]);
+    expect(faults(mapSheetScene(plan, camp, { words, widthPx }))).toEqual([]);
+  });
+
+  it.each([3, 7, 15, 25, 60])("is drawn at %i px a metre", (pxPerM) => {
+    expect(faults(mapScene(plan, camp, { words, widthPx: 390, heightPx: 520, pxPerM }))).toEqual([]);
+  });
+
+  it.each([320, 390, 600, 840, 1200])("has each berth from the side %i px wide", (widthPx) => {
+    for (const { id } of plan.berths) {
+      expect(faults(berthScene(plan, camp, id, { words, widthPx }))).toEqual([]);
+    }
+  });
+
+  it("has cards and sheets, also in a broader type", () => {
+    for (const measure of [plainMeasure, broad]) {
+      const wide = { ...words, measure };
+      for (const { id } of plan.berths) {
+        expect(faults(cardScene(plan, camp, id, wide), measure)).toEqual([]);
+        expect(faults(cardBackScene(plan, camp, id, wide), measure)).toEqual([]);
+      }
+      for (const sheet of leadersSheetScenes(plan, camp, wide)) expect(faults(sheet, measure)).toEqual([]);
+    }
+  });
+});

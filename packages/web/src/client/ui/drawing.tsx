@@ -9,6 +9,10 @@ interface DrawingProps {
 
 /** A scene in the page; the stylesheet gives its shapes the colours of the theme. */
 export function Drawing({ scene, class: name = "" }: DrawingProps) {
-  const svg = useMemo(() => renderSvg(scene, { labels, measure, standalone: false }), [scene]);
+  // Papers too take their colours from the page: one ink by day and in print, red by night.
+  const svg = useMemo(
+    () => renderSvg(scene, { labels, measure, theme: "light", standalone: false }),
+    [scene],
+  );
   return <div class={`drawing ${name}`} dangerouslySetInnerHTML={{ __html: svg }} />;
 }

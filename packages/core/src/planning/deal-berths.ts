@@ -17,8 +17,9 @@ export interface DealBerthsInput {
  * Who of those placed takes which of the chosen berths.
  *
  * First of all nobody should need a taller person to set the straps; where somebody must, the less the strap is above
- * the own reach the better. Then heavier people go to stouter trees: Σ mass / thinner trunk is least. Above a hundred
- * people only the trunks count, the heaviest choosing first.
+ * the own reach the better. Then heavier people go to stouter trees: Σ mass / thinner trunk is least, trunks in
+ * classes of 5 cm. Where all that is equal the shorter people get the nearer pairs, whose straps hang lower:
+ * Σ (tallest − stature) · span is least. Above a hundred people only the trunks count, the heaviest choosing first.
  *
  * Shapes   n people, n places → for each sleeper the index of a place; undefined where not all can lie
  * Units    kg, m; costs in whole units
@@ -50,20 +51,39 @@ const MOST_WEIGHED = 100;
 const HELP_UNITS = 10_000;
 const HELP_UNITS_PER_M = 100;
 
+/** Trunks are told apart by so much [m]: what bends them is far off on any that the house rules allow. */
+const TRUNK_CLASS_M = 0.05;
+
+/** So much that no tie outweighs one unit: 100 people × 100 cm × 1000 cm. */
+const TIE_UNITS = 1e7;
+
 function table(input: DealBerthsInput): (sleeper: number, berth: number) => number {
+  const tallestM = input.people.reduce((most, { statureM }) => Math.max(most, statureM), 0);
   const rows = input.people.map((_, sleeper) =>
-    Float64Array.from(input.places, (_place, berth) => costOf(input, sleeper, berth)),
+    Float64Array.from(input.places, (_place, berth) => costOf(input, { sleeper, berth, tallestM })),
   );
   return (sleeper, berth) => rows[sleeper]?.[berth] ?? Infinity;
 }
 
-function costOf(input: DealBerthsInput, sleeper: number, berth: number): number {
+interface Pairing {
+  readonly sleeper: number;
+  readonly berth: number;
+  readonly tallestM: number;
+}
+
+function costOf(input: DealBerthsInput, { sleeper, berth, tallestM }: Pairing): number {
   const person = input.people[sleeper];
   const place = input.places[berth];
   if (person === undefined || place === undefined || !input.serves(sleeper, berth)) return Infinity;
   const aboveM = input.highestStrapM(sleeper, berth) - person.reachM;
   const help = aboveM > 0 ? HELP_UNITS + Math.round(aboveM * HELP_UNITS_PER_M) : 0;
-  return help + Math.round(person.massKg / thinnerM(place));
+  const units = help + Math.round(person.massKg / trunkClassM(thinnerM(place)));
+  return units * TIE_UNITS + Math.round((tallestM - person.statureM) * 100) * Math.round(place.spanM * 100);
+}
+
+/** The middle of the trunk's class. */
+function trunkClassM(dbhM: number): number {
+  return (Math.floor(dbhM / TRUNK_CLASS_M + 1e-9) + 0.5) * TRUNK_CLASS_M;
 }
 
 function stoutestFirst(places: readonly CampPlace[]): Int32Array {

@@ -22,7 +22,7 @@ function main(): void {
     ...EIGHT.map((wanted) => frozen(harrowmere(), wanted)),
     ...THREE.map((wanted) => frozen(pacedPairs(), wanted)),
   ];
-  const head = 'import type { FrozenHang } from "./frozen-hang.fixture.ts";\n\n';
+  const head = 'import type { FrozenHang } from "./frozen-hang-type.fixture.ts";\n\n';
   const doc = "/** Made by `scripts/freeze-hangs.ts`: a table of data. */\n";
   const text = `${head}${doc}export const FROZEN_HANGS: Readonly<Record<string, FrozenHang>> = {\n${entries.join("")}};\n`;
   writeFileSync(new URL("../src/fixture/frozen-hangs.fixture.ts", import.meta.url), text);

@@ -7,6 +7,7 @@ export function fixed(value: number): string {
 
 /** Text with the five letters escaped that mean something to XML; letters XML cannot hold become spaces. */
 export function escaped(text: string): string {
+  if (PLAIN.test(text)) return text;
   return text
     .replace(FORBIDDEN, " ")
     .replace(/&/g, "&amp;")
@@ -15,6 +16,9 @@ export function escaped(text: string): string {
     .replace(/"/g, "&quot;")
     .replace(/'/g, "&#39;");
 }
+
+/** Most of what a drawing writes: nothing in it needs a second look. */
+const PLAIN = /^[\w .,:;#()/+-]*$/;
 
 /** Control letters, lone surrogates and the two that are no letters. */
 const FORBIDDEN = /[\p{Cs}\uFFFE\uFFFF]|(?![\t\n\r])\p{Cc}/gu;

@@ -194,7 +194,7 @@ export const ENGLISH = {
   "caution.look-up": "Look up, out to 1½ tree heights.",
   "caution.dead-or-doubtful-tree": "Dead or doubtful tree: no.",
   "caution.never-on-vehicle-or-masonry": "Never on vehicles or masonry.",
-  "caution.no-stacking-swinging-standing": "No stacking, swinging, standing.",
+  "caution.no-stacking-swinging-standing": "One person in it. No stacking, swinging, standing.",
   "caution.not-over-water": "Not over water.",
   "caution.lowest-hang": "Hang as low as it goes.",
   "caution.soft-clear-ground": "Soft, clear ground beneath.",

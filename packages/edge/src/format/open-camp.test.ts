@@ -56,7 +56,16 @@ describe("opening a camp", () => {
   it("converts to SI once: centimetres, degrees, degrees Celsius, millimetres", () => {
     const { camp } = opened({
       ...smallCamp({
-        kit: [{ id: "w", kind: "suspension", type: "tied-webbing", strap_width_mm: 25, rated_load_n: 3000 }],
+        kit: [
+          {
+            id: "w",
+            kind: "suspension",
+            type: "tied-webbing",
+            strap_width_mm: 25,
+            rated_load_n: 3000,
+            through_own_eye: true,
+          },
+        ],
         night: { low_c: 0, wind_m_s: 3, wind_from_deg: 180 },
       }),
       ground: { trees: [{ ...K1, lean_deg: 90 / Math.PI }], slope: { rise_ratio: 0.1, downhill_deg: 90 } },
@@ -64,7 +73,7 @@ describe("opening a camp", () => {
     expect(camp.ground?.trees[0]).toMatchObject({ dbhM: 0.3, leanRad: 0.5 });
     expect(camp.ground?.slope?.downhillRad).toBeCloseTo(Math.PI / 2, 12);
     expect(camp.night).toMatchObject({ lowK: 273.15, windFromRad: Math.PI });
-    expect(camp.kit[0]).toMatchObject({ strapWidthM: 0.025, ratedLoadN: 3000 });
+    expect(camp.kit[0]).toMatchObject({ strapWidthM: 0.025, ratedLoadN: 3000, throughOwnEye: true });
   });
 
   it("takes a girth for a diameter, the upper end of a mass band, and steps for a span", () => {

@@ -1,4 +1,4 @@
-import { compare, kept, type Finding, type RuleKey, type Verdict } from "@nightspan/core";
+import { byRule, compare, kept, type Finding, type RuleKey, type Verdict } from "@nightspan/core";
 import { describe, expect, it } from "vitest";
 import { exampleCamp, planOf } from "../examples.fixture.ts";
 import { namesOf } from "./names.ts";
@@ -127,6 +127,104 @@ describe("findings in words", () => {
     const reach = { ...strap, rule: "strap.reach", sense: "at-most", limit: 1.8, about: ["rhodri"] } as const;
     expect(sayFinding(kept({ ...reach, demand: 1.95 }, "look-again"), names)).toBe(
       "The head strap is tied at 1.95\u00a0m, out of the sleeper's reach: Rhodri Llywelyn sets it.",
+    );
+  });
+
+  it("says of sitting down hard what is compared, and from where a strength was taken", () => {
+    const flop = {
+      ...strap,
+      rule: "part.flop-in",
+      unit: "N",
+      sense: "at-most",
+      limit: 3350,
+      about: ["red"],
+    } as const;
+    expect(sayFinding(compare({ ...flop, demand: 1671 }), names)).toBe(
+      "Sitting down hard pulls the head strap within what red bears with its knots.",
+    );
+    expect(sayFinding(compare({ ...flop, source: "sling-practice", demand: 4000 }), names)).toBe(
+      "Sitting down hard pulls the head strap over what red bears with its knots, its breaking strength taken from its rated load.",
+    );
+  });
+
+  it("says of a strap through its own eye that it keeps four fifths of its rated load", () => {
+    const load = { ...strap, rule: "part.working-load", unit: "N", sense: "at-most", limit: 1600 } as const;
+    expect(sayFinding(compare({ ...load, source: "sling-practice", demand: 800 }), names)).toBe(
+      "The pull at the head strap is within the rated load of the strap, four fifths of it as the strap goes through its own eye.",
+    );
+  });
+
+  it("says that a hammock is for one", () => {
+    const two = { subject: "berth/3/hammock", source: "maker-plate", unit: "kg", sense: "at-most" } as const;
+    const finding = byRule(
+      { ...two, rule: "part.one-person", demand: 160, limit: 136, about: ["red"] },
+      "clear",
+    );
+    expect(sayFinding(finding, names)).toBe(
+      "One person only in red: two are more than it carries, even for a moment.",
+    );
+  });
+
+  it("tells what a cap costs as angle and as a ratio of pulls", () => {
+    const of = { subject: "berth/3", source: "hang-chain", about: ["strap-height-cap"] } as const;
+    const angle = {
+      ...of,
+      rule: "cap.angle",
+      unit: "rad",
+      sense: "at-least",
+      demand: 0.384,
+      limit: 0.5236,
+    } as const;
+    const pull = { ...of, rule: "cap.pull", unit: "N", sense: "at-most", demand: 1072, limit: 800 } as const;
+    const seat = {
+      ...of,
+      rule: "cap.seat",
+      unit: "m",
+      sense: "at-least",
+      demand: 0.37,
+      limit: 0.45,
+    } as const;
+    expect(sayFinding(byRule(angle, "clear"), names)).toBe(
+      "The cap on strap height makes the straps hang 22° below level; without it they would hang 30°.",
+    );
+    expect(sayFinding(byRule(pull, "clear"), names)).toBe(
+      "The cap on strap height makes the straps pull 1.34 times as hard.",
+    );
+    expect(sayFinding(byRule({ ...seat, about: ["low-point-cap"] }, "clear"), names)).toBe(
+      "The cap on the low point brings the seat to 0.37\u00a0m; without it it would come to 0.45\u00a0m.",
+    );
+  });
+
+  it("never calls a tree sound for being little bent, and names who else hangs on it", () => {
+    const tree = { subject: "tree/B5", source: "wood-handbook", unit: "Pa", sense: "at-most" } as const;
+    const bent = { ...tree, rule: "tree.bending", demand: 2e6, limit: 11e6 } as const;
+    expect(sayFinding(compare(bent), names)).toBe(
+      "The trunk of B5 is bent within what sound green wood bears. Roots, rot and lean are not in this.",
+    );
+    expect(sayFinding(compare({ ...bent, demand: 2e7, about: ["4"] }), names)).toBe(
+      "The trunk of B5 is bent over what sound green wood bears, with berth 4 on it too. Roots, rot and lean are not in this.",
+    );
+    const bark = { ...tree, rule: "tree.bark-pressure", demand: 2e5, limit: 1e5 } as const;
+    expect(sayFinding(kept(bark, "look-again"), names)).toBe(
+      "The strap presses the bark of B5 more than the least strap and trunk of the house rules would (common practice, no source).",
+    );
+  });
+
+  it("tells a species nobody named from one that is not listed", () => {
+    const of = {
+      subject: "tree/B5",
+      source: "wood-handbook",
+      unit: "1",
+      sense: "at-least",
+      demand: 0,
+      limit: 1,
+    } as const;
+    const unknown = { ...of, rule: "tree.species-unknown" } as const;
+    expect(sayFinding(byRule(unknown, "clear"), names)).toBe(
+      "Nobody has named the species of B5: it is taken as the weakest wood listed.",
+    );
+    expect(sayFinding(byRule({ ...unknown, about: ["Sorbus aucuparia"] }, "clear"), names)).toBe(
+      "The wood of B5, Sorbus aucuparia, is not listed: it is taken as the weakest that is.",
     );
   });
 });

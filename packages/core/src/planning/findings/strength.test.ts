@@ -145,6 +145,8 @@ describe("sitting down hard", () => {
     };
     const factors = [2000, 20_000, 200_000].map(factor);
     expect(factors[0]).toBeGreaterThan(2);
+    expect(factor(40_000)).toBeGreaterThan(3);
+    expect(factor(40_000)).toBeLessThan(4);
     expect(factors).toEqual([...factors].sort((a, b) => a - b));
   });
 });

@@ -58,6 +58,18 @@ describe("bending of a trunk", () => {
     expect(bending?.about).toBeUndefined();
   });
 
+  it("is far from the weakest wood's limit on a trunk of 20 cm: 1.4 of 11.2 MPa", () => {
+    const plan = planned(
+      camp()
+        .trees(at(0, 0, { dbhM: 0.2 }), at(4.2, 0, { dbhM: 0.2 }))
+        .sleepers(1)
+        .build(),
+    );
+    const [foot] = about("T02", "tree.bending", plan);
+    expect((foot?.demand ?? 0) / 1e6).toBeCloseTo(1.4, 1);
+    expect((foot?.limit ?? 0) / 1e6).toBeCloseTo(11.2, 1);
+  });
+
   it("says do not hang of a sapling that a house rule would let through", () => {
     const plan = between({ species: "Fagus sylvatica", dbhM: 0.07 });
     expect(troubles(onlyBerth(plan).findings)).toEqual(["tree.bending"]);

@@ -35,8 +35,9 @@ export function searchModel(input: BerthSearchInput): SearchModel {
     list.reduce((sum, index) => sum + (input.classes[index]?.people ?? 0), 0),
   );
   const places = input.places.length;
-  const capacity = new Int32Array(input.trees).fill(Math.max(0, Math.floor(input.capacity)));
-  const columns = input.capacity >= 1 ? columnsOf(input, members, people) : [];
+  const capacity =
+    input.capacities ?? new Int32Array(input.trees).fill(Math.max(0, Math.floor(input.capacity)));
+  const columns = columnsOf(input, members, people, capacity);
   const columnPlace = Int32Array.from(columns, ({ place }) => place);
   return {
     places,
@@ -81,9 +82,11 @@ function columnsOf(
   { places, classes }: BerthSearchInput,
   members: readonly (readonly number[])[],
   people: Int32Array,
+  capacity: Int32Array,
 ): readonly Column[] {
   const columns: Column[] = [];
-  for (let place = 0; place < places.length; place++) {
+  for (const [place, { first, second }] of places.entries()) {
+    if (!((capacity[first] ?? 0) >= 1 && (capacity[second] ?? 0) >= 1)) continue;
     for (const [group, [head = -1]] of members.entries()) {
       const cost = classes[head]?.costUnits[place] ?? -1;
       if (cost >= 0 && (people[group] ?? 0) > 0) columns.push({ place, group, cost });

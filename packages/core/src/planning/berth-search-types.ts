@@ -8,6 +8,8 @@ export interface BerthSearchInput {
   /** Tree indices, first < second; sorted by (first, second). */
   readonly places: readonly SearchPlace[];
   readonly capacity: number;
+  /** Hammocks that each tree may carry, one a tree, where they are not all `capacity`. */
+  readonly capacities?: Int32Array;
   /** Place indices, lower first, sorted, none twice. */
   readonly conflicts: readonly (readonly [number, number])[];
   readonly classes: readonly SearchClass[];

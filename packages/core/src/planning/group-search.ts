@@ -1,0 +1,157 @@
+import type { BerthSearch } from "./berth-search-types.ts";
+import { dealAndRecentre, dealRound, type Dealt } from "./group-balls.ts";
+import { costOf, isNear, searchAroundHubs, type Hub } from "./group-around-hubs.ts";
+import { dealingOf, type Dealing } from "./group-dealing.ts";
+import { hubKinds, layoutWorth, searchNeighbourhoods, type GroupLayout } from "./group-neighbourhood.ts";
+import { seededHubs } from "./group-seeds.ts";
+import type { GroupSearch, GroupSearchInput, GroupSeat } from "./group-types.ts";
+import { walkedHubs } from "./group-walk.ts";
+import type { LinearSolver } from "./linear-solver.ts";
+
+export interface GroupSearchOptions {
+  readonly solver?: LinearSolver;
+  /** Deal only, without looking for other berths: quick, for a layout on the way. */
+  readonly quick?: boolean;
+}
+
+/**
+ * Gives every group berths within reach of its hub, a berth of a leader where somebody leads.
+ *
+ *   least Σ cost · x + far · (people out of reach)   at the number that can be placed
+ *   with   |spot − spot of the group's hub| ≤ within
+ *
+ * The best layout without groups bounds the cost from below. Its berths are dealt to the groups; where everybody
+ * comes within reach that is the optimum. Else hubs are moved, berths are searched anew around the hubs, and hubs of
+ * single groups are moved on with the groups beside them.
+ *
+ * Shapes   the layout without groups → one (place, kind) for each that it placed
+ * Units    metres; costs in whole units
+ * Holds    any groups; who cannot be within reach still has a berth, and counts as outside
+ * Error    the gap to the layout without groups: the best for the groups may be anywhere between
+ * Source   layout-search (handbook/layout.md: groups)
+ */
+export function searchGroups(input: GroupSearchInput, options: GroupSearchOptions = {}): GroupSearch {
+  const dealing = dealingOf(input);
+  const order = [...input.groups.keys()];
+  const first = dealAndRecentre(dealing, seededHubs(dealing, order));
+  if (first === undefined) return resultOf(input, anyhow(input), "groups dealt");
+  const walks = options.quick === true ? 1 : WALKS;
+  const layouts: GroupLayout[] = [];
+  for (let seed = 1; seed <= walks; seed++) {
+    const dealt =
+      seed === 1 && first.beyond.length === 0 ? first : better(first, walked(dealing, first, seed));
+    const layout = layoutOf(input, dealing, dealt);
+    if (dealt.beyond.length === 0 || options.quick === true) return resultOf(input, layout, "groups dealt");
+    layouts.push(layout);
+  }
+  return resultOf(input, searched(input, layouts, options), "groups searched");
+}
+
+/** How often hubs are walked about from the same start, each time by other chances, and in how many steps. */
+const WALKS = 6;
+const STEPS = 2500;
+
+/** Price of one who lies out of reach [units]. */
+export const FAR_UNITS = 100_000;
+
+/** Steps in which single hubs are moved with the groups beside them. */
+const NEIGHBOURHOODS = 400;
+
+function walked(dealing: Dealing, start: Dealt, seed: number): Dealt | undefined {
+  return dealRound(dealing, walkedHubs(dealing, start, { mostSteps: STEPS, seed }));
+}
+
+function better(a: Dealt, b: Dealt | undefined): Dealt {
+  return b !== undefined && b.beyond.length < a.beyond.length ? b : a;
+}
+
+/** The best that berths searched anew round any of the hubs come to, then bettered hub by hub. */
+function searched(
+  input: GroupSearchInput,
+  dealt: readonly GroupLayout[],
+  options: GroupSearchOptions,
+): GroupLayout {
+  const solver = options.solver === undefined ? {} : { solver: options.solver };
+  const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, solver))];
+  const start = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
+  return searchNeighbourhoods(input, start, {
+    steps: NEIGHBOURHOODS,
+    farUnits: FAR_UNITS,
+    goal: input.base.lowerBoundUnits,
+    ...solver,
+  });
+}
+
+function roundHubs(
+  input: GroupSearchInput,
+  { hubs, seats }: GroupLayout,
+  solver: Pick<GroupSearchOptions, "solver">,
+): GroupLayout[] {
+  const near = searchAroundHubs(input, hubs, solver);
+  const isFull = near.seats.length === seats.length;
+  const found = isFull ? near : searchAroundHubs(input, hubs, { ...solver, farUnits: FAR_UNITS });
+  if (found.seats.length < seats.length) return [];
+  return [{ hubs, seats: found.seats, worth: layoutWorth(input, hubs, found.seats, FAR_UNITS) }];
+}
+
+/** Berths as the search without groups gave them out, the first of each group as its hub. */
+function anyhow(input: GroupSearchInput): GroupLayout {
+  const left = input.kinds.map(({ people }) => people);
+  const seats = input.base.chosen.map(({ place, classIndex }): GroupSeat => {
+    const kind = input.kinds.findIndex(
+      (one, index) => one.classIndex === classIndex && (left[index] ?? 0) > 0,
+    );
+    left[kind] = (left[kind] ?? 0) - 1;
+    return { place, kind };
+  });
+  const hubs = input.groups.flatMap((_, group): Hub[] => {
+    const kinds = hubKinds(input, group);
+    const seat = seats.find(({ kind }) => kinds.includes(kind));
+    return seat === undefined ? [] : [{ ...seat, group }];
+  });
+  return { hubs, seats, worth: layoutWorth(input, hubs, seats, FAR_UNITS) };
+}
+
+function layoutOf(input: GroupSearchInput, dealing: Dealing, { hubs, columnOf }: Dealt): GroupLayout {
+  const left = input.kinds.map(({ people }) => people);
+  const take = (kinds: readonly number[]): number => {
+    const kind = kinds.find((one) => (left[one] ?? 0) > 0) ?? -1;
+    left[kind] = (left[kind] ?? 0) - 1;
+    return kind;
+  };
+  const kindAt = new Int32Array(columnOf.length).fill(-1);
+  const found = [...hubs].flatMap((at, group): Hub[] => {
+    const place = dealing.places[at];
+    if (place === undefined) return [];
+    const hubbing = new Set(hubKinds(input, group));
+    const column = columnOf[at] ?? -1;
+    const kind = take((dealing.columns[column]?.kinds ?? []).filter((one) => hubbing.has(one)));
+    kindAt[at] = kind;
+    return [{ group, place, kind }];
+  });
+  columnOf.forEach((column, at) => {
+    if (kindAt[at] === -1) kindAt[at] = take(dealing.columns[column]?.kinds ?? []);
+  });
+  const seats = dealing.places.map((place, at) => ({ place, kind: kindAt[at] ?? -1 }));
+  return { hubs: found, seats, worth: layoutWorth(input, found, seats, FAR_UNITS) };
+}
+
+function resultOf(input: GroupSearchInput, { hubs, seats }: GroupLayout, how: string): GroupSearch {
+  const sorted = [...seats].sort((a, b) => a.place - b.place);
+  const costUnits = sorted.reduce((sum, { kind, place }) => sum + costOf(input, kind, place), 0);
+  const hubOf = new Map(hubs.map((hub) => [hub.group, hub.place]));
+  const outside = sorted.filter(({ kind, place }) => {
+    const group = input.kinds[kind]?.group ?? -1;
+    const hub = hubOf.get(group);
+    return hub !== undefined && !isNear(input, group, place, hub);
+  }).length;
+  const { base } = input;
+  const search: BerthSearch = {
+    ...base,
+    costUnits,
+    proven: base.placed === base.bound && costUnits === base.lowerBoundUnits && outside === 0,
+    method: `${base.method}, ${how}`,
+    chosen: sorted.map(({ place, kind }) => ({ place, classIndex: input.kinds[kind]?.classIndex ?? -1 })),
+  };
+  return { search, seats: sorted, hubs: input.groups.map((_, group) => hubOf.get(group) ?? -1), outside };
+}

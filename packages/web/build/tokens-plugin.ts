@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import { runnerImport, type Plugin } from "vite";
 
-const NAME = "virtual:nightspan-tokens.css";
+const NAME = "/style/tokens.css";
+const MADE = "\0nightspan-tokens.css";
 const ENTRY = join(import.meta.dirname, "../../drawing/src/index.ts");
 
 interface Drawing {
@@ -13,9 +14,10 @@ interface Drawing {
 export function tokensPlugin(): Plugin {
   return {
     name: "nightspan-tokens",
-    resolveId: (id) => (id === NAME ? `\0${NAME}` : undefined),
+    enforce: "pre",
+    resolveId: (id) => (id.endsWith(NAME) ? MADE : undefined),
     async load(id) {
-      if (id !== `\0${NAME}`) return undefined;
+      if (id !== MADE) return undefined;
       const { module } = await runnerImport<Drawing>(ENTRY, {
         configFile: false,
         environments: {

@@ -2,7 +2,7 @@ import "@fontsource-variable/atkinson-hyperlegible-next/wght.css";
 import "@fontsource-variable/noto-sans/wght.css";
 import "@fontsource-variable/noto-sans-arabic/wght.css";
 import "@fontsource-variable/noto-sans-devanagari/wght.css";
-import "virtual:nightspan-tokens.css";
+import "./style/tokens.css";
 import "./style/base.css";
 import "./style/first.css";
 import "./style/frame.css";

@@ -80,18 +80,24 @@ export function MapWindow({ drawn, slow, onRest, onWhole, onPick, children, over
           {children}
         </div>
       </div>
-      <div class="map-zoom">
-        <Button quick label={WORDS.map.nearer} onPress={() => onRest(zoomed(drawn, STEP))}>
-          <Sign path="M5 12H19M12 5V19" />
-        </Button>
-        <Button quick label={WORDS.map.farther} onPress={() => onRest(zoomed(drawn, 1 / STEP))}>
-          <Sign path="M5 12H19" />
-        </Button>
-        <Button quick label={WORDS.map.whole} onPress={onWhole}>
-          <Sign path="M4 9V4H9M15 4H20V9M20 15V20H15M9 20H4V15" />
-        </Button>
-      </div>
+      <ZoomButtons drawn={drawn} onRest={onRest} onWhole={onWhole} />
       {over}
+    </div>
+  );
+}
+
+function ZoomButtons({ drawn, onRest, onWhole }: Pick<MapWindowProps, "drawn" | "onRest" | "onWhole">) {
+  return (
+    <div class="map-zoom">
+      <Button quick label={WORDS.map.nearer} onPress={() => onRest(zoomed(drawn, STEP))}>
+        <Sign path="M5 12H19M12 5V19" />
+      </Button>
+      <Button quick label={WORDS.map.farther} onPress={() => onRest(zoomed(drawn, 1 / STEP))}>
+        <Sign path="M5 12H19" />
+      </Button>
+      <Button quick label={WORDS.map.whole} onPress={onWhole}>
+        <Sign path="M4 9V4H9M15 4H20V9M20 15V20H15M9 20H4V15" />
+      </Button>
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import type { HouseRule } from "@nightspan/core";
+import type { HouseRule, HouseRules } from "@nightspan/core";
 import { opened } from "../state/camp-store.ts";
 import { readAt, type DocumentPath } from "../state/document-path.ts";
 import { ChoiceField, FieldList, NumberField } from "../ui/field.tsx";
@@ -25,53 +25,9 @@ export function RulesPage() {
           />
         </FieldList>
         <FieldList>
-          <Rule field="span_min_m" label={WORDS.rules.spanMin} unit="m" rule={rules.spanMinM} />
-          <Rule field="span_max_m" label={WORDS.rules.spanMax} unit="m" rule={rules.spanMaxM} />
-          <Rule field="span_ideal_m" label={WORDS.rules.spanIdeal} unit="m" rule={rules.spanIdealM} />
-          <Rule
-            field="trunk_min_cm"
-            label={WORDS.rules.trunkMin}
-            unit="cm"
-            rule={rules.trunkMinM}
-            scale={100}
-          />
-          <Rule
-            field="strap_width_min_mm"
-            label={WORDS.rules.strapWidth}
-            unit="mm"
-            rule={rules.strapWidthMinM}
-            scale={1000}
-          />
-          <Rule field="hammocks_per_tree" label={WORDS.rules.perTree} rule={rules.hammocksPerTree} />
-          <Rule
-            field="strap_height_max_m"
-            label={WORDS.rules.strapHeight}
-            unit="m"
-            rule={rules.strapHeightMaxM}
-          />
-          <Rule field="low_point_max_m" label={WORDS.rules.lowPoint} unit="m" rule={rules.lowPointMaxM} />
-          <Rule field="design_factor" label={WORDS.rules.designFactor} rule={rules.designFactor} />
-          <Rule
-            field="angle_min_deg"
-            label={WORDS.rules.angleMin}
-            unit="°"
-            rule={rules.angleMinRad}
-            scale={DEG}
-          />
-          <Rule
-            field="angle_max_deg"
-            label={WORDS.rules.angleMax}
-            unit="°"
-            rule={rules.angleMaxRad}
-            scale={DEG}
-          />
-          <Rule field="dead_tree_heights" label={WORDS.rules.deadTree} rule={rules.deadTreeHeights} />
-          <Rule
-            field="tarp_half_width_m"
-            label={WORDS.rules.tarpHalf}
-            unit="m"
-            rule={rules.footprintHalfWidthM}
-          />
+          {RULES.map(({ rule, ...field }) => (
+            <Rule key={field.field} {...field} rule={rules[rule]} />
+          ))}
         </FieldList>
         <h3>{WORDS.rules.setbacks}</h3>
         <FieldList>
@@ -91,9 +47,37 @@ export function RulesPage() {
   );
 }
 
-const SETBACKS = ["fire", "path", "water", "building", "rock", "other"] as const;
 const DEG = 180 / Math.PI;
 
+/** The rules by the camp file's names, and where the engine keeps each. */
+const RULES: readonly RuleLine[] = [
+  { field: "span_min_m", label: WORDS.rules.spanMin, unit: "m", rule: "spanMinM" },
+  { field: "span_max_m", label: WORDS.rules.spanMax, unit: "m", rule: "spanMaxM" },
+  { field: "span_ideal_m", label: WORDS.rules.spanIdeal, unit: "m", rule: "spanIdealM" },
+  { field: "trunk_min_cm", label: WORDS.rules.trunkMin, unit: "cm", rule: "trunkMinM", scale: 100 },
+  {
+    field: "strap_width_min_mm",
+    label: WORDS.rules.strapWidth,
+    unit: "mm",
+    rule: "strapWidthMinM",
+    scale: 1000,
+  },
+  { field: "hammocks_per_tree", label: WORDS.rules.perTree, rule: "hammocksPerTree" },
+  { field: "strap_height_max_m", label: WORDS.rules.strapHeight, unit: "m", rule: "strapHeightMaxM" },
+  { field: "low_point_max_m", label: WORDS.rules.lowPoint, unit: "m", rule: "lowPointMaxM" },
+  { field: "design_factor", label: WORDS.rules.designFactor, rule: "designFactor" },
+  { field: "angle_min_deg", label: WORDS.rules.angleMin, unit: "°", rule: "angleMinRad", scale: DEG },
+  { field: "angle_max_deg", label: WORDS.rules.angleMax, unit: "°", rule: "angleMaxRad", scale: DEG },
+  { field: "dead_tree_heights", label: WORDS.rules.deadTree, rule: "deadTreeHeights" },
+  { field: "doubtful_tree_heights", label: WORDS.rules.doubtfulTree, rule: "doubtfulTreeHeights" },
+  { field: "tarp_half_width_m", label: WORDS.rules.tarpHalf, unit: "m", rule: "footprintHalfWidthM" },
+];
+
+interface RuleLine extends Omit<RuleProps, "rule" | "within"> {
+  readonly rule: Exclude<keyof HouseRules, "preset" | "setbacksM">;
+}
+
+const SETBACKS = ["fire", "path", "water", "building", "rock", "other"] as const;
 interface RuleProps {
   readonly field: string;
   readonly within?: "setbacks";

@@ -29,7 +29,7 @@ async function refusalsOf(file: File): Promise<readonly Refusal[]> {
 
 /** The demo camp, as the command line plans it too. */
 export async function openExample(): Promise<void> {
-  const { exampleCamp } = await import("virtual:nightspan-example");
+  const { default: exampleCamp } = await import("./demo.camp.json?raw");
   const outcome = takeCampText(exampleCamp);
   if (!outcome.ok) throw new Error(`the example has faults: ${JSON.stringify(outcome.refusals)}`);
   go({ page: "map" });

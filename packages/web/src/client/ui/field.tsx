@@ -5,6 +5,7 @@ import { useId } from "preact/hooks";
 import { editCamp, opened, settleEdit } from "../state/camp-store.ts";
 import { readAt, writeAt, writePath, type DocumentPath } from "../state/document-path.ts";
 import { FaultNote } from "./fault-note.tsx";
+import { readNumber } from "./read-number.ts";
 
 interface FieldProps {
   readonly path: DocumentPath;
@@ -107,13 +108,6 @@ export function DayField({ path, label }: FieldProps) {
       </span>
     </div>
   );
-}
-
-/** An empty field is taken out; a decimal comma is a point; anything else goes on as it is, to be refused. */
-export function readNumber(text: string): unknown {
-  const plain = text.trim().replace(",", ".").replace("\u2212", "-");
-  if (plain === "") return undefined;
-  return /^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : text;
 }
 
 function readText(text: string): unknown {

@@ -1,5 +1,6 @@
 import type { Camp, Plan, PlannedBerth, Sleeper } from "@nightspan/core";
 import { lookedAtOnTheDay } from "../map/tree-state.ts";
+import { berthSteps, type BerthSteps } from "./berth-steps.ts";
 
 /** One end of a berth as a drawing tells it. */
 export interface EndFacts {
@@ -14,33 +15,26 @@ export interface EndFacts {
 }
 
 /** All that drawings and cards say of one berth, found once. */
-export interface BerthFacts {
+export interface BerthFacts extends BerthSteps {
   readonly berth: PlannedBerth;
   readonly sleeper: Sleeper;
   /** Who sets the straps; their body gives the marks. */
   readonly setter: Sleeper;
   readonly head: EndFacts;
   readonly foot: EndFacts;
-  readonly barkToBarkM: number;
-  /** Steps of the sleeper between the barks. */
-  readonly steps: number;
 }
 
 /** The facts of a berth of this plan. An unknown id is a mistake of the caller. */
 export function berthFacts(plan: Plan, camp: Camp, berthId: string): BerthFacts {
   const berth = plan.berths.find(({ id }) => id === berthId);
   if (berth === undefined) throw new Error(`the plan has no berth ${berthId}`);
-  const sleeper = person(camp, berth.sleeper);
-  const [head, foot] = [endFacts(camp, berth, berth.headTree), endFacts(camp, berth, berth.footTree)];
-  const barkToBarkM = berth.spanM - (head.dbhM + foot.dbhM) / 2;
   return {
     berth,
-    sleeper,
+    sleeper: person(camp, berth.sleeper),
     setter: person(camp, berth.setBy),
-    head,
-    foot,
-    barkToBarkM,
-    steps: barkToBarkM / sleeper.stepM,
+    head: endFacts(camp, berth, berth.headTree),
+    foot: endFacts(camp, berth, berth.footTree),
+    ...berthSteps(berth, camp),
   };
 }
 

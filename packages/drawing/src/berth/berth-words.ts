@@ -43,8 +43,14 @@ export function levelWay(overM: number): "same" | "higher" | "lower" {
   return rounded > 0 ? "higher" : "lower";
 }
 
-export function spanText({ berth, barkToBarkM, steps }: BerthFacts): TextItem {
+export function spanText({ berth, barkToBarkM, steps, stepped }: BerthFacts): TextItem {
   const span = quantity("length", barkToBarkM, 2);
+  if (stepped) {
+    return word("berth.span-stepped", {
+      span: quantity("length", berth.spanM, 1),
+      steps: quantity("steps", steps, 1),
+    });
+  }
   if (berth.stepItOut) return word("berth.step-it-out", { span });
   return word("berth.span-steps", { span, steps: quantity("steps", steps, 1) });
 }

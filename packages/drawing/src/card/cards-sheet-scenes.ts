@@ -1,31 +1,32 @@
-import type { Camp, Plan } from "@nightspan/core";
+import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { name, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
 import { group, line } from "../scene/shapes.ts";
+import type { Words } from "../scene/text-item.ts";
 import { cardBackScene } from "./card-back-scene.ts";
 import { cardScene, type CardOptions } from "./card-scene.ts";
 import { A4, CARD } from "./card-size.ts";
 
+export interface CardsSheetOptions extends Words {
+  /** Why a berth's verdict is not clear, in a few words, where something else than an unseen tree is the reason. */
+  readonly reasonOf?: (berth: PlannedBerth) => string | undefined;
+}
+
 /** All cards, four to an A4: a sheet of fronts, then its backs mirrored for duplex by the long edge, and so on. */
-export function cardsSheetScenes(plan: Plan, camp: Camp, options: CardOptions): Scene[] {
-  const ids = plan.berths.map(({ id }) => id);
+export function cardsSheetScenes(plan: Plan, camp: Camp, options: CardsSheetOptions): Scene[] {
+  const front = (berth: PlannedBerth): Scene =>
+    cardScene(plan, camp, berth.id, withReason(options, options.reasonOf?.(berth)));
   const sheets: Scene[] = [];
-  for (let first = 0; first < ids.length; first += 4) {
-    const four = ids.slice(first, first + 4);
-    sheets.push(
-      sheet(
-        four.map((id) => cardScene(plan, camp, id, options)),
-        camp,
-        "fronts",
-      ),
-      sheet(
-        four.map((id) => cardBackScene(plan, camp, id, options)),
-        camp,
-        "backs",
-      ),
-    );
+  for (let first = 0; first < plan.berths.length; first += 4) {
+    const four = plan.berths.slice(first, first + 4);
+    const backs = four.map(({ id }) => cardBackScene(plan, camp, id, options));
+    sheets.push(sheet(four.map(front), camp, "fronts"), sheet(backs, camp, "backs"));
   }
   return sheets;
+}
+
+function withReason({ labels, measure }: Words, reason: string | undefined): CardOptions {
+  return reason === undefined ? { labels, measure } : { labels, measure, reason };
 }
 
 function sheet(cards: readonly Scene[], camp: Camp, side: "fronts" | "backs"): Scene {

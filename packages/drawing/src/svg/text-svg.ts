@@ -1,22 +1,13 @@
-import type { TextRun, TextRunItem } from "../scene/scene.ts";
+import type { TextRunItem } from "../scene/scene.ts";
 import { attribute, marks, paint, type Look } from "./attributes.ts";
 import { direction } from "./direction.ts";
 import { fontStack, LATIN_STACK } from "./font-stack.ts";
-import { cutToWidth } from "./cut-to-width.ts";
 import { escaped, fixed } from "./numbers.ts";
-
-interface SetRun {
-  readonly run: TextRun;
-  readonly words: string;
-}
+import { setRuns, type SetRun } from "./set-runs.ts";
 
 /** One line of text. A name that runs from right to left is one run of its own, kept apart from the rest. */
 export function textSvg(item: TextRunItem, look: Look): string {
-  const runs = cut(
-    item.runs.map((run) => ({ run, words: look.labels(run.item) })),
-    item.maxWidth,
-    look,
-  );
+  const runs = setRuns(item, look);
   const [first, ...others] = runs;
   if (first === undefined) return "";
   const whole = runs.map(({ words }) => words).join("");
@@ -56,21 +47,4 @@ function anchor(wanted: TextRunItem["anchor"], rightToLeft: boolean): string {
   if (wanted === "middle") return attribute("text-anchor", "middle");
   const end = (wanted === "end") !== rightToLeft;
   return end ? attribute("text-anchor", "end") : "";
-}
-
-function cut(runs: readonly SetRun[], maxWidth: number | undefined, look: Look): readonly SetRun[] {
-  if (maxWidth === undefined) return runs;
-  const kept: SetRun[] = [];
-  let left = maxWidth;
-  for (const { run, words } of runs) {
-    const width = look.measure(words, run.size, run.weight);
-    if (width <= left) {
-      kept.push({ run, words });
-      left -= width;
-      continue;
-    }
-    kept.push({ run, words: cutToWidth(words, left, (text) => look.measure(text, run.size, run.weight)) });
-    break;
-  }
-  return kept;
 }

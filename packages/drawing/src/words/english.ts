@@ -98,6 +98,7 @@ export const ENGLISH = {
   "berth.ground-unknown": "ground not surveyed: drawn level",
   "berth.span": "{span} bark to bark",
   "berth.span-steps": "{span} bark to bark, {steps} of your steps",
+  "berth.span-stepped": "{steps} of your steps, about {span}",
   "berth.step-it-out": "{span} bark to bark: step it out",
   "berth.low-and-seat": "lowest cloth {low}, seat {seat}",
   "berth.range": "{low} to {high}",

@@ -1,6 +1,6 @@
 import type { Finding, Verdict } from "../../outcome/finding.ts";
 import type { Radians } from "../../quantity/angle.ts";
-import type { HangInput } from "../../statics/hang-types.ts";
+import type { BandRange, HangInput } from "../../statics/hang-types.ts";
 
 /** What was found where it hangs: any of it, by one person alone or with a helper. */
 export interface AsHung {
@@ -15,6 +15,10 @@ export interface AsHung {
   readonly slides?: "to-foot" | "to-head" | "no";
   /** Knees forced straight: the hang is too droopy. Weak evidence. */
   readonly knees?: "strained" | "easy";
+  /** Shoulders squeezed: the straps are too flat. Weak evidence. */
+  readonly shoulders?: "squeezed" | "easy";
+  /** How one comes to sit, where nobody measured the seat. Weak evidence. */
+  readonly sits?: "too-low" | "too-high" | "well";
 }
 
 export interface AsHungStrap {
@@ -27,7 +31,12 @@ export interface AdjustInput {
   readonly request: HangInput;
   readonly measured: AsHung;
   /** Instructions already followed since the plan, in order. */
-  readonly followed?: readonly Instruction[];
+  readonly followed?: readonly Followed[];
+}
+
+/** An instruction that was followed, with what had been found before it: that still tells of how it hangs. */
+export interface Followed extends Instruction {
+  readonly measured?: AsHung;
 }
 
 /** One thing to change. `cm` is a whole number of centimetres, at least 1. */
@@ -50,9 +59,10 @@ export interface HangState {
 
 export interface StrapState {
   readonly strapHeightM: number;
-  /** Bark to hammock end, without load [m]. */
+  /** Bark to hammock end, loaded [m]. */
   readonly strapLengthM: number;
   readonly angle: Radians;
+  readonly pullN: number;
 }
 
 export type OffQuantity =
@@ -71,9 +81,18 @@ export interface AsHungOff {
   readonly found: number;
 }
 
+/** What to do: follow the instruction, leave it as it is, or take it down and hang it anew as planned. */
+export type NextStep = "change" | "leave-it" | "hang-anew";
+
+/** What is told with how unsure it is. */
+export type UnsureQuantity = "head.angle" | "foot.angle" | "seatHeightM" | "footRaiseM";
+
 export interface Adjustment {
   readonly state: HangState;
+  /** How unsure that is: the central 90 % for what was found, and what may be off unfound. */
+  readonly band: Readonly<Record<UnsureQuantity, BandRange>>;
   readonly off: readonly AsHungOff[];
+  readonly next: NextStep;
   /** Absent where nothing needs changing, or where no one change makes it better. */
   readonly instruction?: Instruction;
   /** How it should hang after the instruction; as it hangs now where there is none. */

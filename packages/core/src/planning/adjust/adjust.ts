@@ -1,10 +1,20 @@
 import { worstFirst, worstVerdict } from "../../outcome/finding.ts";
-import { succeed, type Outcome } from "../../outcome/outcome.ts";
-import type { AdjustInput, Adjustment, HangState, AsHungOff, OffQuantity } from "./adjust-types.ts";
+import { refuseAll, succeed, type Outcome } from "../../outcome/outcome.ts";
+import type { HangDeviation } from "../../statics/hang-band.ts";
+import type {
+  AdjustInput,
+  Adjustment,
+  AsHung,
+  AsHungOff,
+  Followed,
+  HangState,
+  OffQuantity,
+} from "./adjust-types.ts";
 import { evidenceOf } from "./evidence.ts";
+import { stateBand } from "./state-band.ts";
 import { stateFindings } from "./state-findings.ts";
-import { AS_PLANNED, hungModel, moveOf, plus } from "./hung-model.ts";
-import { likelyState } from "./likely-state.ts";
+import { AS_PLANNED, hungModel, moveOf, plus, type HungModel } from "./hung-model.ts";
+import { likelyState, type Round } from "./likely-state.ts";
 import { measuredRefusals } from "./measured-refusals.ts";
 import { oneInstruction } from "./one-instruction.ts";
 
@@ -18,27 +28,55 @@ import { oneInstruction } from "./one-instruction.ts";
  * Source   house-convention (handbook/planning.md); forward model hang-chain
  */
 export function adjust({ request, measured, followed = [] }: AdjustInput): Outcome<Adjustment> {
-  const refusals = measuredRefusals(measured);
-  if (refusals.length > 0) return { ok: false, refusals };
+  const failure = refuseAll(measuredRefusals(measured, followed));
+  if (failure !== undefined) return failure;
   const built = hungModel(request);
   if (!built.ok) return built;
-  const model = built.value;
-  const moved = followed.reduce((off, one) => plus(off, moveOf(one)), AS_PLANNED);
-  const { off, misfit, iterations } = likelyState(model, evidenceOf(measured, model), moved);
+  return succeed(checked(built.value, roundsOf(built.value, measured, followed)).adjustment);
+}
+
+/** What was found, time by time, with what had been moved until then. */
+export function roundsOf(
+  model: HungModel,
+  measured: AsHung,
+  followed: readonly Followed[],
+  from: HangDeviation = AS_PLANNED,
+): readonly Round[] {
+  const rounds: Round[] = [];
+  let moved = from;
+  for (const one of followed) {
+    rounds.push({ moved, evidence: evidenceOf(one.measured ?? {}, model) });
+    moved = plus(moved, moveOf(one));
+  }
+  return [...rounds, { moved, evidence: evidenceOf(measured, model) }];
+}
+
+/** The check itself, and how it most likely hangs as deviations from the plan. */
+export function checked(model: HungModel, rounds: readonly Round[]): Checked {
+  const likely = likelyState(model, rounds);
+  const { off, misfit, iterations } = likely;
   const { state } = model.come(off);
-  const instruction = oneInstruction(model, request.limits, off);
+  const { next, instruction } = oneInstruction(model, off);
   const after = instruction === undefined ? off : plus(off, moveOf(instruction));
-  const findings = stateFindings(state, request.limits).sort(worstFirst);
-  return succeed({
+  const findings = stateFindings(state, model.request.limits).sort(worstFirst);
+  const adjustment = {
     state,
+    band: stateBand(model, rounds, likely),
     off: whatIsOff(model.planned.state, state),
+    next,
     ...(instruction === undefined ? {} : { instruction }),
     predicted: model.come(after).state,
     verdict: worstVerdict(findings.map(({ verdict }) => verdict)),
     findings,
     misfit,
     iterations,
-  });
+  };
+  return { adjustment, off };
+}
+
+export interface Checked {
+  readonly adjustment: Adjustment;
+  readonly off: HangDeviation;
 }
 
 function whatIsOff(planned: HangState, found: HangState): AsHungOff[] {

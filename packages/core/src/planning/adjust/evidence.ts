@@ -23,7 +23,8 @@ export function evidenceOf(measured: AsHung, model: HungModel): Evidence[] {
     ...number(measured.footRaiseM, 0.025, ({ state }) => state.footRaiseM),
     ...feeling(measured.ridgeline, RIDGELINE, ({ ridgeN }) => ridgeN / model.weightN),
     ...feeling(measured.slides, SLIDES, ({ state }) => state.footRaiseM),
-    ...knees(measured, model),
+    ...feeling(measured.sits, SITS, ({ state }) => state.seatHeightM - model.planned.state.seatHeightM),
+    ...lying(measured, model),
   ];
 }
 
@@ -35,9 +36,16 @@ const RIDGELINE = { slack: [0, 0.1], bends: [0.25, 0.15], tight: [0.6, 0.25] } a
 /** Foot raise by which way people say they slide [m]. Source: common-practice. */
 const SLIDES = { "to-foot": [0.03, 0.08], no: [0.2, 0.08], "to-head": [0.37, 0.08] } as const;
 
-/** How much steeper than planned a hang is whose sleeper's knees are strained, and how sure that is. Source: common-practice. */
-const KNEES_STEEPER = degrees(6);
-const KNEES_ERROR = degrees(5);
+/** Seat against the planned seat by how people come to sit [m]. Source: common-practice. */
+const SITS = { "too-low": [-0.1, 0.06], well: [0, 0.04], "too-high": [0.1, 0.06] } as const;
+
+/**
+ * How much nearer the gathers are than planned for whose knees are strained, and farther for whose shoulders are
+ * squeezed, over the length of the cloth. The lie feels the straps through the distance of the gathers alone, so behind
+ * a taut ridgeline these say nothing of the straps. 0.04 is about 6° of fold. Source: common-practice; hang-chain.
+ */
+const KNEES_STRAINED = [-0.04, 0.03] as const;
+const SHOULDERS_SQUEEZED = [0.03, 0.03] as const;
 
 /** A phone or a folded card along the strap. Source: common-practice. */
 const ANGLE_ERROR = degrees(2);
@@ -56,9 +64,13 @@ function feeling<K extends string>(
   return [{ found, error, said }];
 }
 
-function knees({ knees: felt }: AsHung, { planned }: HungModel): Evidence[] {
-  if (felt !== "strained") return [];
-  return [{ found: meanAngle(planned) + KNEES_STEEPER, error: KNEES_ERROR, said: meanAngle }];
+/** Easy knees and easy shoulders say nothing: most hangs are easy on both. */
+function lying({ knees, shoulders }: AsHung, { planned, request }: HungModel): Evidence[] {
+  const apart = ({ gatherM }: Come): number => (gatherM - planned.gatherM) / request.hammock.lengthM;
+  return [
+    ...(knees === "strained" ? feeling("strained", { strained: KNEES_STRAINED }, apart) : []),
+    ...(shoulders === "squeezed" ? feeling("squeezed", { squeezed: SHOULDERS_SQUEEZED }, apart) : []),
+  ];
 }
 
 export function meanAngle({ state }: Come): number {

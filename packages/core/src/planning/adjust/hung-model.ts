@@ -1,3 +1,4 @@
+import { at } from "../../numeric/at.ts";
 import { succeed, refuseAll, type Outcome } from "../../outcome/outcome.ts";
 import { radians } from "../../quantity/angle.ts";
 import {
@@ -8,26 +9,34 @@ import {
   type ErrorName,
   type HangDeviation,
 } from "../../statics/hang-band.ts";
+import { CLOTH_CELLS } from "../../statics/hang-constants.ts";
 import { hangCore } from "../../statics/hang-core.ts";
 import { USUAL_ERRORS } from "../../statics/hang-errors.ts";
+import { LYING_PLACES, type HangSetting } from "../../statics/hang-figures.ts";
 import { hangInputRefusals } from "../../statics/hang-input.ts";
 import { hangRig } from "../../statics/hang-rig.ts";
+import { hangShape } from "../../statics/hang-shape.ts";
 import { siteOf } from "../../statics/hang-trial.ts";
-import type { HangInput } from "../../statics/hang-types.ts";
+import type { HangInput, HangShape } from "../../statics/hang-types.ts";
 import type { HangState, Instruction } from "./adjust-types.ts";
 
 /** A planned hang that can be asked how it would hang if things were off. */
 export interface HungModel {
+  readonly request: HangInput;
   readonly weightN: number;
   readonly planned: Come;
   /** One standard deviation of each thing that may be off. */
   readonly sizes: HangDeviation;
   readonly come: (off: HangDeviation) => Come;
+  /** Where everything would be. */
+  readonly shape: (off: HangDeviation) => HangShape;
 }
 
 export interface Come {
   readonly state: HangState;
   readonly ridgeN: number;
+  /** From one gather to the other, lying [m]. */
+  readonly gatherM: number;
 }
 
 /** The model of a berth's hang as asked for; refused as the hang itself would be. */
@@ -42,7 +51,14 @@ export function hungModel(request: HangInput): Outcome<HungModel> {
   const errors = { ...USUAL_ERRORS, ...AS_HUNG_ERRORS, spanM };
   const band: BandInput = { rig, rigInput: request, site: siteOf(request), trial, errors };
   const come = (off: HangDeviation): Come => comeAt(band, off);
-  return succeed({ weightN: rig.weightN, planned: come(AS_PLANNED), sizes: errorSizes(errors), come });
+  return succeed({
+    request,
+    weightN: rig.weightN,
+    planned: come(AS_PLANNED),
+    sizes: errorSizes(errors),
+    come,
+    shape: (off) => shapeAt(band, off),
+  });
 }
 
 /**
@@ -81,24 +97,55 @@ export function moveOf({ end, action, cm }: Instruction): Partial<HangDeviation>
 
 function comeAt(band: BandInput, off: HangDeviation): Come {
   const come = comeOf(band, off);
+  const gatherM = gatherDistanceM();
   const { setting } = band.trial;
+  const stretchPerN = band.rig.strapStretchPerN * Math.exp(off.stretchLog);
+  const strap = (heightM: number, unloadedM: number, angle: number, pullN: number) => ({
+    strapHeightM: heightM,
+    strapLengthM: unloadedM * (1 + stretchPerN * pullN),
+    angle: radians(angle),
+    pullN,
+  });
   return {
     ridgeN: come.ridgelinePullN,
+    gatherM,
     state: {
       spanM: setting.spanM + off.spanM,
-      head: {
-        strapHeightM: setting.headHeightM + off.headHeightM,
-        strapLengthM: setting.headStrapM + off.headStrapM,
-        angle: radians(come["head.angle"]),
-      },
-      foot: {
-        strapHeightM: setting.footHeightM + off.footHeightM,
-        strapLengthM: setting.footStrapM + off.footStrapM,
-        angle: radians(come["foot.angle"]),
-      },
+      head: strap(
+        setting.headHeightM + off.headHeightM,
+        setting.headStrapM + off.headStrapM,
+        come["head.angle"],
+        come["head.pullN"],
+      ),
+      foot: strap(
+        setting.footHeightM + off.footHeightM,
+        setting.footStrapM + off.footStrapM,
+        come["foot.angle"],
+        come["foot.pullN"],
+      ),
       seatHeightM: come.seatHeightM,
       lowPointM: come.lowPointM,
       footRaiseM: come.footRaiseM,
     },
   };
+}
+
+/** Stretch and weight hardly move it, so the planned rig stands in for the rig as it is. */
+function shapeAt({ rig, site, trial }: BandInput, off: HangDeviation): HangShape {
+  const { setting } = trial;
+  const set: HangSetting = {
+    spanM: setting.spanM + off.spanM,
+    headHeightM: setting.headHeightM + off.headHeightM,
+    footHeightM: setting.footHeightM + off.footHeightM,
+    headStrapM: setting.headStrapM + off.headStrapM,
+    footStrapM: setting.footStrapM + off.footStrapM,
+  };
+  return hangShape(rig, { ...site, footGroundM: site.footGroundM + off.groundM }, set, trial);
+}
+
+/** Between the gathers of the hang that was solved last. */
+function gatherDistanceM(): number {
+  const { xM, zM } = LYING_PLACES;
+  const last = CLOTH_CELLS + 1;
+  return Math.hypot(at(xM, last) - at(xM, 1), at(zM, last) - at(zM, 1));
 }

@@ -1,29 +1,36 @@
 import { degrees } from "../../quantity/angle.ts";
 import type { HangDeviation } from "../../statics/hang-band.ts";
-import type { HangLimits } from "../../statics/hang-types.ts";
-import type { HangState, Instruction } from "./adjust-types.ts";
+import type { Instruction, NextStep } from "./adjust-types.ts";
 import { meanAngle } from "./evidence.ts";
 import { moveOf, plus, type Come, type HungModel } from "./hung-model.ts";
+import { keepsAll, leadsNotPast, overLimits, sumOfSquares, type OverLimits } from "./over-limits.ts";
 
 /**
  * The one change that brings a hang nearest to its plan: at one end, by whole centimetres.
  *
- * The adjuster goes before the strap on the trunk: the strap is moved only where that is worth more than twice as much.
- * Nothing is said where nothing matters enough, or no one change is better than leaving it.
+ * The adjuster goes before the strap on the trunk: the strap is moved only where that is worth more than twice as much
+ * and the adjuster alone would not do.
+ * No instruction leads past an angle, a reach, a cap, a strap's length or too near the ground. Nothing is said where
+ * every limit is kept and the rest is within tolerance, or where no one change is better than leaving it.
  */
-export function oneInstruction(
-  model: HungModel,
-  limits: HangLimits,
-  off: HangDeviation,
-): Instruction | undefined {
-  const now = trouble(model, limits, model.come(off));
-  if (now <= ENOUGH) return undefined;
-  const [adjuster, trunk] = [best(model, limits, off, ADJUSTER), best(model, limits, off, TRUNK)];
-  const chosen = now - trunk.left > TRUNK_WORTH * (now - adjuster.left) ? trunk : adjuster;
-  return chosen.left < now ? chosen.instruction : undefined;
+export function oneInstruction(model: HungModel, off: HangDeviation): Told {
+  const now = standing(model, model.come(off));
+  if (isEnough(now)) return { next: "leave-it" };
+  const from = { model, off, now };
+  const [adjuster, trunk] = [best(from, ADJUSTER), best(from, TRUNK)];
+  const isWorth = now.trouble - trunk.left > TRUNK_WORTH * (now.trouble - adjuster.left);
+  const { left, instruction } = isWorth && !adjuster.enough ? trunk : adjuster;
+  if (left < now.trouble) return { next: "change", instruction };
+  return { next: keepsAll(now.over) ? "leave-it" : "hang-anew" };
 }
 
-/** Trouble below which a hang is left alone: every quantity within about its own tolerance. */
+/** What to do next, and the change where there is one. Hung anew where a limit is broken and no one change helps. */
+export interface Told {
+  readonly next: NextStep;
+  readonly instruction?: Instruction;
+}
+
+/** Off the plan by no more than this a hang is left alone: every quantity within about its own tolerance. */
 const ENOUGH = 1;
 
 /** How much more moving a strap on the trunk must be worth than an adjuster. */
@@ -34,19 +41,34 @@ const MOST_CM = 60;
 const ADJUSTER = ["take-in", "let-out"] as const;
 const TRUNK = ["raise", "lower"] as const;
 
-interface Tried {
-  readonly instruction: Instruction;
-  readonly left: number;
+interface Standing {
+  /** How far from the plan. */
+  readonly offPlan: number;
+  /** The same, and how far past the limits, or nearer to them than wished. */
+  readonly trouble: number;
+  readonly over: OverLimits;
 }
 
-function best(
-  model: HungModel,
-  limits: HangLimits,
-  off: HangDeviation,
-  actions: readonly Instruction["action"][],
-): Tried {
+interface From {
+  readonly model: HungModel;
+  readonly off: HangDeviation;
+  readonly now: Standing;
+}
+
+interface Tried {
+  readonly instruction: Instruction;
+  /** Trouble that is left. */
+  readonly left: number;
+  readonly enough: boolean;
+}
+
+function isEnough({ offPlan, over }: Standing): boolean {
+  return offPlan <= ENOUGH && keepsAll(over);
+}
+
+function best(from: From, actions: readonly Instruction["action"][]): Tried {
   const lines = (["head", "foot"] as const).flatMap((end) => actions.map((action) => ({ end, action })));
-  const tried = lines.map((line) => downhill((cm) => tryOut(model, limits, off, { ...line, cm })));
+  const tried = lines.map((line) => downhill((cm) => tryOut(from, { ...line, cm })));
   return tried.reduce((least, next) => (next.left < least.left ? next : least));
 }
 
@@ -67,50 +89,32 @@ function downhill(at: (cm: number) => Tried): Tried {
   return here;
 }
 
-function tryOut(model: HungModel, limits: HangLimits, off: HangDeviation, instruction: Instruction): Tried {
-  const after = plus(off, moveOf(instruction));
-  const { head, foot } = model.come(after).state;
+function tryOut({ model, off, now }: From, instruction: Instruction): Tried {
+  const after = model.come(plus(off, moveOf(instruction)));
+  const { head, foot } = after.state;
   const isRoom = Math.min(head.strapLengthM, foot.strapLengthM) > LEAST_STRAP_M;
-  return { instruction, left: isRoom ? trouble(model, limits, model.come(after)) : Infinity };
+  const then = standing(model, after);
+  const isAllowed = isRoom && leadsNotPast(now.over, then.over);
+  return { instruction, left: isAllowed ? then.trouble : Infinity, enough: isEnough(then) };
 }
 
 /** A strap must keep some length to be set at all [m]. Source: house-convention. */
 const LEAST_STRAP_M = 0.05;
 
-/** How far a state is from its plan and past its limits: squares, each over its own tolerance. */
-function trouble(model: HungModel, limits: HangLimits, come: Come): number {
-  const { planned } = model;
+/** How far a state is from its plan and past its limits: sums of squares, each over its own tolerance. */
+function standing({ planned, request }: HungModel, come: Come): Standing {
   const { state } = come;
-  const aims = [
+  const over = overLimits(state, request);
+  const wished = overLimits(state, request, planned.state);
+  const offPlan = sumOfSquares([
     (state.seatHeightM - planned.state.seatHeightM) / SEAT_TOLERANCE_M,
     (state.footRaiseM - planned.state.footRaiseM) / RAISE_TOLERANCE_M,
     (meanAngle(come) - meanAngle(planned)) / ANGLE_TOLERANCE,
-  ];
-  return [...aims, ...overLimits(state, limits)].reduce((sum, value) => sum + value * value, 0);
+  ]);
+  return { offPlan, trouble: offPlan + sumOfSquares([...wished.hard, ...wished.soft]), over };
 }
 
 /** Within these a hang counts as planned. Source: common-practice. */
 const SEAT_TOLERANCE_M = 0.05;
 const RAISE_TOLERANCE_M = 0.05;
 const ANGLE_TOLERANCE = degrees(6);
-
-/** Past a limit each of these counts as one tolerance. */
-const OVER_M = 0.02;
-const OVER_ANGLE = degrees(1);
-
-function overLimits({ head, foot, seatHeightM, lowPointM }: HangState, limits: HangLimits): number[] {
-  const over = (excess: number, tolerance: number): number => Math.max(0, excess) / tolerance;
-  const cap = Math.min(limits.reachM ?? Infinity, limits.strapHeightMaxM ?? Infinity);
-  const ofStraps = [head, foot].flatMap(({ angle, strapHeightM }) => [
-    over(angle - limits.angleMax, OVER_ANGLE),
-    over(limits.angleMin - angle, OVER_ANGLE),
-    over(strapHeightM - cap, OVER_M),
-  ]);
-  return [
-    ...ofStraps,
-    over(limits.lowPointMinM - lowPointM, OVER_M),
-    over(lowPointM - (limits.lowPointMaxM ?? Infinity), OVER_M),
-    over(limits.seatHeightMinM - seatHeightM, OVER_M),
-    over(seatHeightM - limits.seatHeightMaxM, OVER_M),
-  ];
-}

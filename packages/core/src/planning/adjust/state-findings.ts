@@ -4,21 +4,29 @@ import type { HangState } from "./adjust-types.ts";
 
 /** The limits of the hang against how it hangs now. Subjects: "hung", "hung/head-strap", "hung/foot-strap". */
 export function stateFindings(state: HangState, limits: HangLimits): Finding[] {
-  return [...straps(state, limits), ...lie(state, limits)];
+  return [
+    ...ENDS.flatMap((end) => [...angles(end, state, limits), ...heights(end, state, limits)]),
+    ...lie(state, limits),
+  ];
 }
 
-function straps(state: HangState, limits: HangLimits): Finding[] {
-  return (["head", "foot"] as const).flatMap((end) => {
-    const { angle, strapHeightM } = state[end];
-    const of = { subject: `hung/${end}-strap`, source: "house-rules" } as const;
-    const found = [
-      atLeast({ ...of, rule: "strap.angle-flattest", demand: angle, limit: limits.angleMin, unit: "rad" }),
-      atMost({ ...of, rule: "strap.angle-steepest", demand: angle, limit: limits.angleMax, unit: "rad" }),
-    ];
-    if (limits.strapHeightMaxM === undefined) return found;
-    const limit = limits.strapHeightMaxM;
-    return [...found, atMost({ ...of, rule: "strap.height-cap", demand: strapHeightM, limit, unit: "m" })];
-  });
+const ENDS = ["head", "foot"] as const;
+type End = (typeof ENDS)[number];
+
+function angles(end: End, state: HangState, { angleMin, angleMax }: HangLimits): Finding[] {
+  const of = { subject: `hung/${end}-strap`, source: "house-rules", unit: "rad" } as const;
+  const demand = state[end].angle;
+  return [
+    atLeast({ ...of, rule: "strap.angle-flattest", demand, limit: angleMin }),
+    atMost({ ...of, rule: "strap.angle-steepest", demand, limit: angleMax }),
+  ];
+}
+
+function heights(end: End, state: HangState, { strapHeightMaxM }: HangLimits): Finding[] {
+  if (strapHeightMaxM === undefined) return [];
+  const of = { subject: `hung/${end}-strap`, source: "house-rules", unit: "m" } as const;
+  const demand = state[end].strapHeightM;
+  return [atMost({ ...of, rule: "strap.height-cap", demand, limit: strapHeightMaxM })];
 }
 
 function lie({ seatHeightM, lowPointM, footRaiseM }: HangState, limits: HangLimits): Finding[] {

@@ -1,7 +1,9 @@
 // Made from handbook/sources.json by `npm run sources`. Do not edit by hand.
 export type SourceKey =
+  | "abramowitz-stegun"
   | "ansur-ii"
   | "asme-b30-9"
+  | "aster-ssnl114"
   | "camp-file"
   | "capstan"
   | "catenary"
@@ -19,6 +21,7 @@ export type SourceKey =
   | "layout-search"
   | "machado-2009"
   | "maker-plate"
+  | "record-1914"
   | "sharma-2005"
   | "sling-practice"
   | "standard-gravity"

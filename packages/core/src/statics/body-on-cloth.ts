@@ -10,21 +10,22 @@ export interface LoadStretch {
   readonly comRatio: number;
 }
 
+const SEGMENTS = deLevaSegments("both");
+const WHOLE_RATIO = SEGMENTS.reduce((sum, { massRatio }) => sum + massRatio, 0);
+
 /** Stations of the body's underside above the soles, over the stature; ankle to head. */
-export const STATION_RATIO = bodyStations(deLevaSegments("both"));
+export const STATION_RATIO = bodyStations(SEGMENTS);
 
 /**
  * A sleeper lying straight along the cloth with the middle of the stature on the cloth's middle.
  * Arms lie beside the trunk; the head is towards the cloth's start.
  */
 export function lyingBody(clothM: number, statureM: number, massKg: number): readonly LoadStretch[] {
-  const segments = deLevaSegments("both");
-  const whole = segments.reduce((sum, { massRatio }) => sum + massRatio, 0);
   const solesM = (clothM + statureM) / 2;
-  return segments.map(({ massRatio, comRatio, topRatio, bottomRatio }) => ({
+  return SEGMENTS.map(({ massRatio, comRatio, topRatio, bottomRatio }) => ({
     fromM: solesM - topRatio * statureM,
     toM: solesM - bottomRatio * statureM,
-    massKg: (massKg * massRatio) / whole,
+    massKg: (massKg * massRatio) / WHOLE_RATIO,
     comRatio,
   }));
 }
@@ -42,30 +43,25 @@ export function stationOnCloth(clothM: number, statureM: number, stationRatio: n
 export function loadNodes(nodesKg: Float64Array, clothM: number, stretches: readonly LoadStretch[]): void {
   const cells = nodesKg.length - 1;
   const cellM = clothM / cells;
-  for (const stretch of stretches) {
-    const first = Math.max(0, Math.floor(stretch.fromM / cellM));
-    const last = Math.min(cells - 1, Math.floor(stretch.toM / cellM));
+  for (const { fromM, toM, massKg, comRatio } of stretches) {
+    const lengthM = toM - fromM;
+    // Density over the length: 1 + k (s − 1/2), with k set by the centre of mass.
+    const k = 6 * (2 * comRatio - 1);
+    const first = Math.max(0, Math.floor(fromM / cellM));
+    const last = Math.min(cells - 1, Math.floor(toM / cellM));
     for (let cell = first; cell <= last; cell++) {
-      const { massKg, momentKgM } = stretchWithin(stretch, cell * cellM, (cell + 1) * cellM);
-      const onRight = (momentKgM - massKg * cell * cellM) / cellM;
-      nodesKg[cell] = (nodesKg[cell] ?? 0) + massKg - onRight;
+      const a = Math.max(0, (cell * cellM - fromM) / lengthM);
+      const b = Math.min(1, ((cell + 1) * cellM - fromM) / lengthM);
+      if (!(b > a)) continue;
+      const [even, sloped] = [1 - k / 2, b * b - a * a];
+      const share = even * (b - a) + (k / 2) * sloped;
+      const moment = (even * sloped) / 2 + (k / 3) * (b * b * b - a * a * a);
+      const inCellM = fromM - cell * cellM;
+      const onRight = (massKg * (share * inCellM + moment * lengthM)) / cellM;
+      nodesKg[cell] = (nodesKg[cell] ?? 0) + massKg * share - onRight;
       nodesKg[cell + 1] = (nodesKg[cell + 1] ?? 0) + onRight;
     }
   }
-}
-
-/** Mass of a stretch between two places on the cloth, and its moment about the cloth's start. */
-function stretchWithin(stretch: LoadStretch, lowM: number, highM: number) {
-  const lengthM = stretch.toM - stretch.fromM;
-  const a = Math.max(0, (lowM - stretch.fromM) / lengthM);
-  const b = Math.min(1, (highM - stretch.fromM) / lengthM);
-  if (!(b > a)) return { massKg: 0, momentKgM: 0 };
-  // Density over the length: 1 + k (s − 1/2), with k set by the centre of mass.
-  const k = 6 * (2 * stretch.comRatio - 1);
-  const share = (1 - k / 2) * (b - a) + (k / 2) * (b * b - a * a);
-  const moment = ((1 - k / 2) * (b * b - a * a)) / 2 + (k / 3) * (b ** 3 - a ** 3);
-  const massKg = stretch.massKg * share;
-  return { massKg, momentKgM: massKg * stretch.fromM + stretch.massKg * moment * lengthM };
 }
 
 function bodyStations(segments: readonly BodySegment[]) {

@@ -55,24 +55,30 @@ export function marchLinks(chain: Chain, march: March, first: number, end: numbe
   const { lengthM, stretchPerN, weightN } = chain;
   const along = march.alongN;
   const along2 = along * along;
-  let { upN, xM, zM, xPerAlong, xPerUp, zPerUp } = march;
+  let { upN, zM } = march;
+  // Sums of l/|t| + l/EA, and of l/|t|³ times 1, up and up²: what is common to all links is put in afterwards.
+  let steps = 0;
+  let bends = 0;
+  let bendsUp = 0;
+  let bendsUp2 = 0;
   for (let link = first; link < end; link++) {
     upN += at(weightN, link);
     const length = at(lengthM, link);
-    const square = along2 + upN * upN;
-    const slope = length / Math.sqrt(square);
+    const up2 = upN * upN;
+    const inverse = 1 / Math.sqrt(along2 + up2);
+    const slope = length * inverse;
     const step = slope + length * at(stretchPerN, link);
-    const bend = slope / square;
-    xM += step * along;
+    const bend = slope * inverse * inverse;
+    steps += step;
     zM += step * upN;
-    xPerAlong += step - bend * along2;
-    xPerUp -= bend * along * upN;
-    zPerUp += step - bend * upN * upN;
+    bends += bend;
+    bendsUp += bend * upN;
+    bendsUp2 += bend * up2;
   }
   march.upN = upN;
-  march.xM = xM;
+  march.xM += steps * along;
   march.zM = zM;
-  march.xPerAlong = xPerAlong;
-  march.xPerUp = xPerUp;
-  march.zPerUp = zPerUp;
+  march.xPerAlong += steps - along2 * bends;
+  march.xPerUp -= along * bendsUp;
+  march.zPerUp += steps - bendsUp2;
 }

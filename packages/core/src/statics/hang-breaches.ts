@@ -11,6 +11,8 @@ export type Wish = "flatter" | "steeper" | "neither";
 export interface Overstep {
   readonly limit: Limit;
   readonly wish: Wish;
+  /** 1 where the bound is a highest, −1 where it is a lowest: over = sense · (got − bound). */
+  readonly sense: 1 | -1;
   readonly over: number;
   readonly field: string;
   readonly got: number;
@@ -30,7 +32,7 @@ export function strapOversteps(
   { suspension, limits }: LimitInput,
   straps: StrapFigures,
 ): readonly Overstep[] {
-  const list = [overstep("trees-too-close", "steeper", "spanM", straps.runM, 0, -straps.runM)];
+  const list = [atLeast("trees-too-close", "steeper", "spanM", straps.runM, 0)];
   for (const [end, lengthM, angle] of endsOf(straps)) {
     const length = `${end}.strapLengthM`;
     list.push(atLeast("sling-shortest", "steeper", length, lengthM, suspension.minM));
@@ -102,30 +104,19 @@ function endsOf({ headStrapM, footStrapM, headAngle, footAngle }: StrapFigures) 
 }
 
 function atLeast(limit: Limit, wish: Wish, field: string, got: number, bound: number): Overstep {
-  return overstep(limit, wish, field, got, bound, bound - got);
+  return { limit, wish, sense: -1, over: bound - got, field, got, bound };
 }
 
 function atMost(limit: Limit, wish: Wish, field: string, got: number, bound: number): Overstep {
-  return overstep(limit, wish, field, got, bound, got - bound);
+  return { limit, wish, sense: 1, over: got - bound, field, got, bound };
 }
 
 function angleAtLeast(field: string, got: number, bound: number): Overstep {
-  return overstep("angle-flattest", "steeper", field, got, bound, settled(bound - got));
+  return { ...atLeast("angle-flattest", "steeper", field, got, bound), over: settled(bound - got) };
 }
 
 function angleAtMost(field: string, got: number, bound: number): Overstep {
-  return overstep("angle-steepest", "flatter", field, got, bound, settled(got - bound));
-}
-
-function overstep(
-  limit: Limit,
-  wish: Wish,
-  field: string,
-  got: number,
-  bound: number,
-  over: number,
-): Overstep {
-  return { limit, wish, over, field, got, bound };
+  return { ...atMost("angle-steepest", "flatter", field, got, bound), over: settled(got - bound) };
 }
 
 /** A difference of angles counts as none below 1e-7 rad: it went through tangents. */

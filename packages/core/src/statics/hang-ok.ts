@@ -1,7 +1,10 @@
+import { at } from "../numeric/at.ts";
 import type { Limit } from "../outcome/outcome.ts";
 import { heightOversteps, isOver, strapOversteps, type LimitInput, type Overstep } from "./hang-breaches.ts";
+import { shortfall, type ErrorName } from "./hang-deviation.ts";
 import { hangFigures, type HangSetting, type HangSite, type HangStart } from "./hang-figures.ts";
 import type { HangRig } from "./hang-rig.ts";
+import { hangSlopes, SLOPE_QUANTITIES, startOffBy, type SolvedHang } from "./hang-slopes.ts";
 import { startOf, strapFigures, type HangTrial } from "./hang-trial.ts";
 import type { HangQuantity, OkRange } from "./hang-types.ts";
 
@@ -16,29 +19,65 @@ export type OkRanges = Readonly<Partial<Record<SetQuantity, OkRange>>>;
 /**
  * How far each thing a person sets may be off, all else as planned, before a limit is met.
  *
- * Walks outwards from the plan in steps, each a forward solve of the hang as it would then be, and closes
- * in by halving on the first limit met. Every limit counts: angles of both straps, lengths, reach and caps,
- * seat, low point, foot raise. The end told is the last place found to keep all of them.
+ * Walks outwards from the plan. At each look the hang is solved as it would then be, and its exact slopes foretell
+ * where each limit would be met; the next look is at the nearest. Every limit counts: angles of both straps, lengths,
+ * reach and caps, seat, low point, foot raise. Empty where the plan itself keeps not all of the limits.
  *
- * Error    0.01 mm on each end. A quantity that meets no limit within 1.5 m is left out
+ * Error    at each end the named limit is met to a millionth of a metre or radian, from inside. A quantity that meets
+ *          no limit within 1.5 m is left out
  */
 export function okRanges(rig: HangRig, site: HangSite, input: LimitInput, trial: HangTrial): OkRanges {
-  const start = startOf(trial.straps);
   const ranges: Partial<Record<SetQuantity, OkRange>> = {};
+  const edges = okEdges(rig, site, input, trial);
   for (const quantity of SET_QUANTITIES) {
-    const worstAt = (offM: number) => worstOf(rig, site, input, moved(trial.setting, quantity, offM), start);
-    const low = edge(worstAt, -1);
-    const high = edge(worstAt, 1);
+    const { low, high } = edges[quantity] ?? {};
     if (low === undefined || high === undefined) continue;
-    const plannedM = plannedOf(trial, quantity);
-    ranges[quantity] = {
-      low: plannedM + low.offM,
-      high: plannedM + high.offM,
-      bindsLow: low.binds,
-      bindsHigh: high.binds,
-    };
+    const [lowest, highest] = [toldAt(quantity, low.at), toldAt(quantity, high.at)];
+    ranges[quantity] = { low: lowest, high: highest, bindsLow: low.binds, bindsHigh: high.binds };
   }
   return ranges;
+}
+
+/** Both ends of each quantity's way, as hangs: absent where no limit is met within 1.5 m. */
+export function okEdges(rig: HangRig, site: HangSite, input: LimitInput, trial: HangTrial): OkEdges {
+  const planned = solved(rig, site, trial.setting, startOf(trial.straps), undefined);
+  const oversteps = overstepsOf(input, planned);
+  const edges: Partial<Record<SetQuantity, { low?: Edge; high?: Edge }>> = {};
+  if (oversteps.some(isOver)) return edges;
+  const slopes = hangSlopes(planned);
+  const paths = SET_QUANTITIES.flatMap((quantity) => {
+    slopes(HOW[quantity].cause, SLOPES);
+    return ([-1, 1] as const).map((side) => newPath(input, planned, quantity, side, oversteps));
+  });
+  for (const path of paths) {
+    const edge = edgeOf(path);
+    const known = (edges[path.quantity] ??= {});
+    if (edge !== undefined) known[path.side < 0 ? "low" : "high"] = edge;
+  }
+  return edges;
+}
+
+export type OkEdges = Readonly<Partial<Record<SetQuantity, { readonly low?: Edge; readonly high?: Edge }>>>;
+
+/** Where a way ends: how far from the plan, the hang as it is there, and the limit that is met. */
+export interface Edge {
+  readonly offM: number;
+  readonly at: SolvedHang;
+  readonly binds: Limit;
+}
+
+/** What is read off a tape or counted in steps: straps as long as they are under load. */
+function toldAt(quantity: SetQuantity, { rig, setting, figures }: SolvedHang): number {
+  const straps = strapFigures(rig, setting, figures);
+  if (quantity === "head.strapLengthM") return straps.headStrapM;
+  if (quantity === "foot.strapLengthM") return straps.footStrapM;
+  return setting[HOW[quantity].field];
+}
+
+/** The limits that the plan itself does not keep, each once. */
+export function brokenLimits(input: LimitInput, { straps, setting, figures }: HangTrial): readonly Limit[] {
+  const oversteps = [...strapOversteps(input, straps), ...heightOversteps(input, { setting, figures })];
+  return [...new Set(oversteps.filter(isOver).map(({ limit }) => limit))];
 }
 
 export const SET_QUANTITIES: readonly SetQuantity[] = [
@@ -51,108 +90,175 @@ export const SET_QUANTITIES: readonly SetQuantity[] = [
 
 /** The setting with one quantity off by so much, the rest as it was. */
 export function moved(setting: HangSetting, quantity: SetQuantity, offM: number): HangSetting {
-  const field = FIELD_OF[quantity];
+  const { field } = HOW[quantity];
   return { ...setting, [field]: setting[field] + offM };
 }
 
-const FIELD_OF: Readonly<Record<SetQuantity, keyof HangSetting>> = {
-  "head.strapHeightM": "headHeightM",
-  "foot.strapHeightM": "footHeightM",
-  "head.strapLengthM": "headStrapM",
-  "foot.strapLengthM": "footStrapM",
-  spanM: "spanM",
+interface How {
+  readonly field: keyof HangSetting;
+  readonly cause: ErrorName;
+}
+
+const HOW: Readonly<Record<SetQuantity, How>> = {
+  "head.strapHeightM": { field: "headHeightM", cause: "headHeightM" },
+  "foot.strapHeightM": { field: "footHeightM", cause: "footHeightM" },
+  "head.strapLengthM": { field: "headStrapM", cause: "headStrapM" },
+  "foot.strapLengthM": { field: "footStrapM", cause: "footStrapM" },
+  spanM: { field: "spanM", cause: "spanM" },
 };
 
-const FIRST_STEP_M = 0.02;
-const STEP_GROWTH = 1.25;
 const FURTHEST_M = 1.5;
-const CLOSE_M = 1e-5;
+/** No look goes further than this beyond the last one that kept all limits [m]. */
+const LONGEST_STEP_M = 0.3;
+/** A limit counts as met from this far inside it, and is aimed at in the middle of that [m or rad]. */
+const MET = 1e-6;
+/** Between a look that keeps all limits and one that does not, at the last [m]. */
+const CLOSE_M = 1e-9;
+const MOST_LOOKS = 60;
 
-interface Edge {
+/** A way outwards from the plan, with the first step already foretold. */
+interface Path {
+  readonly input: LimitInput;
+  readonly planned: SolvedHang;
+  readonly quantity: SetQuantity;
+  readonly side: 1 | -1;
+  readonly end: PathEnd;
+  readonly first: Forecast;
+  readonly firstM: number;
+  readonly start: HangStart;
+}
+
+function newPath(
+  input: LimitInput,
+  planned: SolvedHang,
+  quantity: SetQuantity,
+  side: 1 | -1,
+  oversteps: readonly Overstep[],
+): Path {
+  const end = endOfPath(planned, quantity, side);
+  const first = forecast(oversteps, quantity, side);
+  const firstM = between(0, end.offM, first.byM);
+  const start = startOffBy(planned, HOW[quantity].cause, side * firstM);
+  return { input, planned, quantity, side, end, first, firstM, start };
+}
+
+/** The next look: as foretold where that lies between what keeps all limits and what does not, else half way. */
+function between(keptM: number, brokenM: number, nextM: number): number {
+  const furthestM = Math.min(brokenM, keptM + LONGEST_STEP_M);
+  const goM = Math.min(nextM, furthestM);
+  return goM > keptM && goM < brokenM ? goM : (keptM + furthestM) / 2;
+}
+
+function edgeOf({ input, planned, quantity, side, end, first, firstM, start }: Path): Edge | undefined {
+  if (first.isMet) return { offM: 0, at: planned, binds: first.limit };
+  const { field, cause } = HOW[quantity];
+  let [kept, keptM, brokenM] = [planned, 0, end.offM];
+  let { binds } = end;
+  let offM = firstM;
+  let from = start;
+  for (let look = 0; look < MOST_LOOKS; look++) {
+    const setting = { ...planned.setting };
+    setting[field] += side * offM;
+    const here = solved(planned.rig, planned.site, setting, from, LOOK_RESIDUAL);
+    hangSlopes(here)(cause, SLOPES);
+    const ahead = forecast(overstepsOf(input, here), quantity, side);
+    if (ahead.isBroken) [brokenM, binds] = [offM, ahead.limit];
+    else [kept, keptM] = [here, offM];
+    if (ahead.isMet) return { offM: side * offM, at: here, binds: ahead.limit };
+    if (keptM >= FURTHEST_M) return undefined;
+    if (brokenM - keptM <= CLOSE_M) break;
+    const goM = between(keptM, brokenM, offM + ahead.byM);
+    from = startOffBy(here, cause, side * (goM - offM));
+    offM = goM;
+  }
+  return { offM: side * keptM, at: kept, binds };
+}
+
+const SLOPES = new Float64Array(SLOPE_QUANTITIES.length);
+/** A look may be off by this over the chain's length: a hundredth of how closely a limit is met. */
+const LOOK_RESIDUAL = 1e-9;
+
+interface Forecast {
+  /** How far on, or back, the first limit would be met [m]; and which, or which is broken. */
+  readonly byM: number;
+  readonly limit: Limit;
+  readonly isBroken: boolean;
+  readonly isMet: boolean;
+}
+
+function forecast(oversteps: readonly Overstep[], quantity: SetQuantity, side: 1 | -1): Forecast {
+  let byM = Infinity;
+  let limit: Limit = "trees-too-close";
+  let isBroken = false;
+  let isMet = false;
+  for (const step of oversteps) {
+    const slope = side * step.sense * slopeOf(step.field, quantity);
+    const thisIsBroken = isOver(step);
+    if (!(slope > 0 || thisIsBroken)) continue;
+    const thisM = (-MET / 2 - step.over) / slope;
+    if (isBroken && !thisIsBroken) continue;
+    if (thisIsBroken === isBroken && !(thisM < byM)) continue;
+    [byM, limit, isBroken] = [thisM, step.limit, thisIsBroken];
+    isMet = !thisIsBroken && step.over >= -MET;
+  }
+  return { byM: Number.isFinite(byM) ? byM : Infinity, limit, isBroken, isMet };
+}
+
+/** How a limit's quantity moves with the one that is off; the slopes of the last look. */
+function slopeOf(field: string, quantity: SetQuantity): number {
+  if (field === quantity && quantity.endsWith("strapHeightM")) return 1;
+  const index = SLOPE_INDEX[field];
+  return index === undefined ? 0 : at(SLOPES, index);
+}
+
+const SLOPE_INDEX: Readonly<Record<string, number>> = Object.fromEntries(
+  SLOPE_QUANTITIES.map((name, index) => [name, index]),
+);
+
+function overstepsOf(input: LimitInput, { rig, setting, figures }: SolvedHang): readonly Overstep[] {
+  return [
+    ...strapOversteps(input, strapFigures(rig, setting, figures)),
+    ...heightOversteps(input, { setting, figures }),
+  ];
+}
+
+function solved(
+  rig: HangRig,
+  site: HangSite,
+  setting: HangSetting,
+  start: HangStart,
+  residual: number | undefined,
+): SolvedHang {
+  return { rig, site, setting, figures: hangFigures(rig, site, setting, start, residual), letOut: false };
+}
+
+interface PathEnd {
   readonly offM: number;
   readonly binds: Limit;
 }
 
 /**
- * Outwards in growing steps until a limit is met, then the bracket closed by false position: the far value
- * halved where the same end moves twice, and no step into the outer twentieths, so that it always shrinks.
+ * Where a quantity can go no further in any hang: a strap of no length, gathers that meet, or straps and cloth that
+ * reach the other tree only in a straight line, which is the flattest that can be.
  */
-function edge(worstAt: (offM: number) => Overstep, side: 1 | -1): Edge | undefined {
-  let [kept, keptBy] = [0, worstAt(0).over];
-  let step = FIRST_STEP_M;
-  let over = step;
-  let worst = worstAt(side * over);
-  while (!isOver(worst)) {
-    [kept, keptBy] = [over, worst.over];
-    step *= STEP_GROWTH;
-    over += step;
-    if (over > FURTHEST_M) return undefined;
-    worst = worstAt(side * over);
-  }
-  let overBy = worst.over;
-  let lastKept: boolean | undefined;
-  while (over - kept > CLOSE_M) {
-    const share = Math.max(0.05, Math.min(0.95, keptBy / (keptBy - overBy)));
-    const at = kept + (over - kept) * (Number.isFinite(share) ? share : 0.5);
-    const there = worstAt(side * at);
-    const isKept = !isOver(there);
-    if (isKept) {
-      [kept, keptBy] = [at, there.over];
-      if (lastKept === true) overBy /= 2;
-    } else {
-      [over, overBy, worst] = [at, there.over, there];
-      if (lastKept === false) keptBy /= 2;
-    }
-    lastKept = isKept;
-  }
-  return { offM: side * kept, binds: worst.limit };
-}
-
-/** The limit nearest to being overstepped, or overstepped most. */
-function worstOf(
-  rig: HangRig,
-  site: HangSite,
-  input: LimitInput,
-  setting: HangSetting,
-  start: HangStart,
-): Overstep {
-  if (!(Math.min(setting.headStrapM, setting.footStrapM) > 0)) return TOO_CLOSE;
-  if (cannotReach(rig, site, setting)) return TOO_FAR;
-  const figures = hangFigures(rig, site, setting, start);
-  if (!figures.converged) return TOO_CLOSE;
-  const told = strapOversteps(input, strapFigures(rig, setting, figures));
-  const heights = heightOversteps(input, { setting, figures });
-  return heights.reduce(worse, told.reduce(worse));
-}
-
-function worse(a: Overstep, b: Overstep): Overstep {
-  return b.over > a.over ? b : a;
-}
-
-/** A strap of no length, or a hang that finds no rest: there is no room for it. */
-const TOO_CLOSE: Overstep = {
-  limit: "trees-too-close",
-  wish: "steeper",
-  over: Infinity,
-  field: "spanM",
-  got: 0,
-  bound: 0,
-};
-
-/** Straps and cloth that do not reach across: flatter than any limit. */
-const TOO_FAR: Overstep = { ...TOO_CLOSE, limit: "angle-flattest" };
-
-/** Whether straps and hammock pulled straight, before any stretch, fall short of the other tree. */
-function cannotReach(rig: HangRig, site: HangSite, setting: HangSetting): boolean {
+function endOfPath({ rig, site, setting }: SolvedHang, quantity: SetQuantity, side: 1 | -1): PathEnd {
   const dxM = setting.spanM - site.headRadiusM - site.footRadiusM;
   const dzM = site.footGroundM + setting.footHeightM - setting.headHeightM;
-  const betweenM = Math.min(rig.clothM, rig.ridgelineM ?? Infinity);
-  const straightM = setting.headStrapM + betweenM + setting.footStrapM;
-  return straightM * straightM <= dxM * dxM + dzM * dzM;
+  const straightM = Math.sqrt(dxM * dxM + dzM * dzM) - shortfall(rig, site, setting);
+  if (quantity === "spanM") {
+    if (side < 0) return { offM: dxM, binds: "trees-too-close" };
+    return flattest(Math.sqrt(straightM * straightM - dzM * dzM) - dxM);
+  }
+  if (quantity === "head.strapLengthM" || quantity === "foot.strapLengthM") {
+    if (side > 0) return { offM: Infinity, binds: "trees-too-close" };
+    const strapM = setting[HOW[quantity].field];
+    const reachM = -shortfall(rig, site, setting);
+    return reachM < strapM ? flattest(reachM) : { offM: strapM, binds: "trees-too-close" };
+  }
+  const rising = quantity === "foot.strapHeightM" ? side : -side;
+  return flattest(Math.sqrt(straightM * straightM - dxM * dxM) - rising * dzM);
 }
 
-function plannedOf({ setting, straps }: HangTrial, quantity: SetQuantity): number {
-  if (quantity === "head.strapLengthM") return straps.headStrapM;
-  if (quantity === "foot.strapLengthM") return straps.footStrapM;
-  return setting[FIELD_OF[quantity]];
+function flattest(offM: number): PathEnd {
+  return { offM, binds: "angle-flattest" };
 }

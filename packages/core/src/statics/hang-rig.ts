@@ -1,3 +1,4 @@
+import { at } from "../numeric/at.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
 import { loadNodes, lyingBody, type LoadStretch } from "./body-on-cloth.ts";
 import type { Chain } from "./chain.ts";
@@ -9,8 +10,9 @@ export interface HangRig {
   readonly clothM: number;
   readonly statureM: number;
   readonly ridgelineM: number | undefined;
-  /** Sleeper and hammock [N]. */
+  /** Sleeper and hammock [N], and the sleeper's share of it. */
   readonly weightN: number;
+  readonly sleeperRatio: number;
   /** 1/EA of a strap [1/N]. */
   readonly strapStretchPerN: number;
   /** Strap, cloth in equal cells, strap. The straps' lengths are set anew for each solve. */
@@ -54,9 +56,22 @@ export function hangRig(input: RigInput, options: RigOptions = PLAIN_RIG): HangR
     statureM: sleeper.statureM,
     ridgelineM: hammock.ridgelineM,
     weightN: (massKg + hammock.massKg) * GRAVITY_M_S2,
+    sleeperRatio: massKg / (massKg + hammock.massKg),
     strapStretchPerN,
     lying: chainWith(lyingLoad(options.body, hammock.lengthM, sleeper.statureM, massKg)),
     sitting: chainWith([sittingLoad(options.body, hammock.lengthM, sleeper.statureM, massKg)]),
+  };
+}
+
+/** The same rig with all that stretches stretching so much more. */
+export function stretchedRig(rig: HangRig, stretchRatio: number): HangRig {
+  if (stretchRatio === 1) return rig;
+  const stretchPerN = rig.lying.stretchPerN.map((perN) => perN * stretchRatio);
+  return {
+    ...rig,
+    strapStretchPerN: rig.strapStretchPerN * stretchRatio,
+    lying: { ...rig.lying, stretchPerN },
+    sitting: { ...rig.sitting, stretchPerN },
   };
 }
 
@@ -97,6 +112,6 @@ function nodeWeights(clothM: number, stretches: readonly LoadStretch[]): Float64
   const nodesKg = new Float64Array(CLOTH_CELLS + 1);
   loadNodes(nodesKg, clothM, stretches);
   const weightN = new Float64Array(CLOTH_CELLS + 3);
-  nodesKg.forEach((kg, node) => (weightN[node + 1] = kg * GRAVITY_M_S2));
+  for (let node = 0; node <= CLOTH_CELLS; node++) weightN[node + 1] = at(nodesKg, node) * GRAVITY_M_S2;
   return weightN;
 }

@@ -36,6 +36,8 @@ export interface HangInput {
     readonly footRaiseM: number;
   };
   readonly limits: HangLimits;
+  /** What the `ok` ranges are told by, where other than what the hang itself must keep. */
+  readonly okLimits?: HangLimits;
   /** Standard deviation of the span [m], where it is other than a taped one's. */
   readonly spanErrorM?: number;
 }
@@ -120,6 +122,24 @@ export interface HangShape {
 
 export type Point2 = readonly [xM: number, zM: number];
 
+/** Something to know beside the figures: a limit that moved or is passed, or a model near its border. */
+export type HangNote =
+  /** The straps hang as near to the angle asked for as this limit lets them. */
+  | { readonly key: "moved-by"; readonly limit: Limit }
+  /** What was asked for lies outside this limit of `okLimits`; no `ok` ranges are told. */
+  | { readonly key: "outside-usual"; readonly limit: Limit }
+  | { readonly key: BorderNote };
+
+/** Where the model is near its border. */
+export type BorderNote =
+  | "nearly-straight"
+  | "short-cloth"
+  | "short-straps"
+  | "ridgeline-barely-taut"
+  | "stretchy-straps"
+  | "steep-ground"
+  | "body-unlike-table";
+
 export interface Hang {
   readonly head: StrapHang;
   readonly foot: StrapHang;
@@ -135,7 +155,7 @@ export interface Hang {
   readonly ok: Readonly<Partial<Record<HangQuantity, OkRange>>>;
   readonly band: Readonly<Partial<Record<HangQuantity, BandRange>>>;
   readonly shape: HangShape;
-  readonly notes: readonly string[];
+  readonly notes: readonly HangNote[];
   readonly residual: number;
   readonly iterations: number;
   readonly basis: Basis;

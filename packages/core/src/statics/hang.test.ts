@@ -7,7 +7,7 @@ import rows from "./hang.checks.json" with { type: "json" };
 import { hangCore } from "./hang-core.ts";
 import { hangInput, type HangFixture } from "./hang.fixture.ts";
 import { hangRig } from "./hang-rig.ts";
-import type { Hang } from "./hang-types.ts";
+import type { BorderNote, Hang } from "./hang-types.ts";
 
 function hung(given: HangFixture): Hang {
   const outcome = hang(hangInput(given));
@@ -68,7 +68,7 @@ describe("hang", () => {
 
   it("lets the angle fall to keep the reach, says so, and refuses where that does not do", () => {
     const { notes, foot } = hung({ spanM: 5.5, limits: { reachM: 1.9 } });
-    expect(notes.join()).toContain("strap-reach");
+    expect(notes).toContainEqual({ key: "moved-by", limit: "strap-reach" });
     expect(foot.strapHeightM).toBeCloseTo(1.9, 6);
     expect(bindsOf({ spanM: 7, limits: { reachM: 1.9 } })).toContain("strap-reach");
   });
@@ -101,7 +101,7 @@ describe("hang", () => {
     const { head, foot, notes } = hung({ spanM: 4.3, suspension: { minM: 0.77 } });
     expect(Math.min(head.strapLengthM, foot.strapLengthM)).toBeCloseTo(0.77, 6);
     expect(inDegrees(head.angle) + inDegrees(foot.angle)).toBeGreaterThan(60);
-    expect(notes.join()).toContain("sling-shortest");
+    expect(notes).toContainEqual({ key: "moved-by", limit: "sling-shortest" });
   });
 
   it("lowers a seat nobody stated for the cap on the low point, and refuses one that was stated", () => {
@@ -132,10 +132,26 @@ describe("hang", () => {
     expect(sling).toBeLessThan(webbing / 2);
   });
 
-  it("notes a short hammock and a cloth drawn nearly straight", () => {
-    expect(hung({ sleeper: { statureM: 2.15 } }).notes.join()).toContain("short hammock");
-    const flat = hung({ spanM: 6, targets: { angle: degrees(9) }, limits: { angleMin: degrees(5) } });
-    expect(flat.notes.join()).toContain("nearly straight");
+  it.each<[BorderNote, HangFixture]>([
+    ["short-cloth", { sleeper: { statureM: 2.15 } }],
+    ["nearly-straight", { spanM: 6, targets: { angle: degrees(9) }, limits: { angleMin: degrees(5) } }],
+    ["short-straps", { spanM: 3.25 }],
+    ["ridgeline-barely-taut", { hammock: { ridgelineM: 2.69 } }],
+    ["stretchy-straps", { suspension: { eaN: 10_000 } }],
+    ["steep-ground", { footGroundM: 1.8, limits: { lowPointMinM: 0 } }],
+    ["body-unlike-table", { sleeper: { statureM: 1.2, massKg: 30 } }],
+  ])("notes a model near its border: %s, and no ordinary hang", (key, fixture) => {
+    expect(hung(fixture).notes).toContainEqual({ key });
+    expect(hung({}).notes).toEqual([]);
+  });
+
+  it("tells no ok ranges where what was asked for is outside the usual limits, and says which", () => {
+    const input = hangInput({ targets: { angle: degrees(40) }, limits: { angleMax: degrees(60) } });
+    const outcome = hang({ ...input, okLimits: { ...input.limits, angleMax: degrees(35) } });
+    expect(outcome.ok && outcome.value.ok).toEqual({});
+    expect(outcome.ok && outcome.value.notes).toEqual([{ key: "outside-usual", limit: "angle-steepest" }]);
+    const within = hang({ ...input, okLimits: { ...input.limits, angleMax: degrees(50) } });
+    expect(within.ok && Object.keys(within.value.ok)).toHaveLength(5);
   });
 
   it("refuses a pair whose uphill strap would be in the ground", () => {

@@ -4,7 +4,8 @@ import { hangCore, type HangCore } from "./hang-core.ts";
 import { BEDDING_IN_M, CREEP_RATIO, KNOT_M, STRAP_OVERLAP_M, TAIL_M, WRAPS } from "./hang-constants.ts";
 import { hangBand } from "./hang-band.ts";
 import { USUAL_ERRORS, type HangErrors } from "./hang-errors.ts";
-import { okRanges } from "./hang-ok.ts";
+import { hangNotes } from "./hang-notes.ts";
+import { brokenLimits, okRanges } from "./hang-ok.ts";
 import { hangFigures } from "./hang-figures.ts";
 import { hangInputRefusals } from "./hang-input.ts";
 import { hangRig, type HangRig } from "./hang-rig.ts";
@@ -40,6 +41,7 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
   const { lying } = straps;
   const site = siteOf(input);
   const footLevelM = site.footGroundM + setting.footHeightM;
+  const okInput = { suspension: input.suspension, limits: input.okLimits ?? input.limits };
   return {
     head: strapOf(trial, input, "head", setting.headHeightM),
     foot: strapOf(trial, input, "foot", footLevelM),
@@ -49,10 +51,10 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
     footRaiseM: figures.footRaiseM,
     levelFootOverHeadM: footLevelM - setting.headHeightM,
     settleM: settleOf(rig, input, trial),
-    ok: okRanges(rig, site, input, trial),
+    ok: okRanges(rig, site, okInput, trial),
     band: hangBand({ rig, rigInput: input, site, trial, errors: errorsOf(input) }),
     shape: hangShape(rig, site, setting, trial),
-    notes: [...movedNotes(movedBy), ...borderNotes(rig, lying.gatherDxM)],
+    notes: hangNotes(rig, input, trial, movedBy, brokenLimits(okInput, trial)),
     residual: figures.residual,
     iterations: lying.iterations + figures.iterations,
     basis: BASIS,
@@ -106,27 +108,6 @@ function settleOf(rig: HangRig, input: HangInput, { setting, figures }: HangTria
   });
   return figures.lowPointM - settled.lowPointM;
 }
-
-function movedNotes(movedBy: HangCore["movedBy"]): readonly string[] {
-  if (movedBy === undefined) return [];
-  return [`The straps hang as near to the angle asked for as ${movedBy} lets them.`];
-}
-
-function borderNotes(rig: HangRig, gatherDxM: number): readonly string[] {
-  const notes: string[] = [];
-  if (gatherDxM > NEARLY_STRAIGHT * rig.clothM) {
-    notes.push("The cloth hangs nearly straight: its own stretch decides, which nobody has measured.");
-  }
-  if (rig.clothM < rig.statureM + SHORT_CLOTH_M) {
-    notes.push("A short hammock for this sleeper: expect squeezed shoulders and a ridge under the calves.");
-  }
-  return notes;
-}
-
-/** Gathers further apart than this share of the cloth lean on the stretch of the cloth. Source: hang-chain. */
-const NEARLY_STRAIGHT = 0.985;
-/** Cloth beyond the stature below which hammocks are called short [m]. Source: common-practice. */
-const SHORT_CLOTH_M = 0.9;
 
 const BASIS: Basis = {
   rule: "hang",

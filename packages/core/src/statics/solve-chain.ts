@@ -43,17 +43,23 @@ export function newChainState(): ChainState {
 /**
  * Tension at the start of a chain without a ridgeline, from the guess in `state`.
  *
+ * Ends at the given residual, by default where rounding ends it.
  * Newton with the derivative carried along the march; the step is halved while the miss grows or the
  * pull along would not stay positive. The miss is the gradient of a convex energy of the starting tension,
  * so there is one equilibrium and every full Newton direction lessens the miss.
  */
-export function solveSlack(chain: Chain, ends: ChainEnds, state: ChainState): ChainState {
+export function solveSlack(
+  chain: Chain,
+  ends: ChainEnds,
+  state: ChainState,
+  residual = ROUNDING,
+): ChainState {
   state.ridgeAlongN = 0;
   state.ridgeUpN = 0;
   const scale = reachOf(chain, ends);
   let miss = missSlack(chain, ends, state.alongN, state.upN);
   let step = 0;
-  for (; step < MOST_STEPS && miss > ROUNDING * scale; step++) {
+  for (; step < MOST_STEPS && miss > residual * scale; step++) {
     const determinant = ALL.xPerAlong * ALL.zPerUp - ALL.xPerUp * ALL.xPerUp;
     const dAlong = (ALL.zPerUp * MISS.x - ALL.xPerUp * MISS.z) / determinant;
     const dUp = (ALL.xPerAlong * MISS.z - ALL.xPerUp * MISS.x) / determinant;
@@ -76,7 +82,7 @@ export function solveSlack(chain: Chain, ends: ChainEnds, state: ChainState): Ch
     }
     miss = trial;
   }
-  return close(state, miss, scale, step);
+  return close(state, miss, scale, step, residual);
 }
 
 /**
@@ -87,11 +93,17 @@ export function solveSlack(chain: Chain, ends: ChainEnds, state: ChainState): Ch
  * The same convex energy with the term R |r|: its least is at r = 0 where the ridgeline is slack, so call
  * this only when `solveSlack` left the ridgeline's nodes further apart than R.
  */
-export function solveTaut(chain: Chain, ends: ChainEnds, ridge: Ridgeline, state: ChainState): ChainState {
+export function solveTaut(
+  chain: Chain,
+  ends: ChainEnds,
+  ridge: Ridgeline,
+  state: ChainState,
+  residual = ROUNDING,
+): ChainState {
   const scale = reachOf(chain, ends);
   let miss = missTaut(chain, ends, ridge, state);
   let step = 0;
-  for (; step < MOST_STEPS && miss > ROUNDING * scale; step++) {
+  for (; step < MOST_STEPS && miss > residual * scale; step++) {
     newtonTaut();
     const { alongN, upN, ridgeAlongN, ridgeUpN } = state;
     const halvings = miss <= REACHED * scale ? 1 : MOST_HALVINGS;
@@ -116,7 +128,7 @@ export function solveTaut(chain: Chain, ends: ChainEnds, ridge: Ridgeline, state
     }
     miss = trial;
   }
-  return close(state, miss, scale, step);
+  return close(state, miss, scale, step, residual);
 }
 
 const MOST_STEPS = 80;
@@ -133,10 +145,10 @@ const MISS = { x: 0, z: 0, ridgeX: 0, ridgeZ: 0 };
 const RIDGE = { xPerAlong: 0, xPerUp: 0, zPerUp: 0 };
 const STEP = { along: 0, up: 0, ridgeAlong: 0, ridgeUp: 0 };
 
-function close(state: ChainState, miss: number, scale: number, steps: number): ChainState {
+function close(state: ChainState, miss: number, scale: number, steps: number, residual: number): ChainState {
   state.residual = miss / scale;
   state.iterations = steps;
-  state.converged = state.residual <= REACHED;
+  state.converged = state.residual <= Math.max(REACHED, residual);
   return state;
 }
 
@@ -206,12 +218,19 @@ function missRidge({ lengthM, stretchPerN }: Ridgeline, alongN: number, upN: num
  */
 function newtonTaut(): void {
   const detK = ALL.xPerAlong * ALL.zPerUp - ALL.xPerUp * ALL.xPerUp;
-  const [kxx, kxz, kzz] = [ALL.zPerUp / detK, -ALL.xPerUp / detK, ALL.xPerAlong / detK];
-  const { xPerAlong: cxx, xPerUp: cxz, zPerUp: czz } = CLOTH;
+  const kxx = ALL.zPerUp / detK;
+  const kxz = -ALL.xPerUp / detK;
+  const kzz = ALL.xPerAlong / detK;
+  const cxx = CLOTH.xPerAlong;
+  const cxz = CLOTH.xPerUp;
+  const czz = CLOTH.zPerUp;
   // P = K⁻¹ C, q = K⁻¹ miss.
-  const [pxx, pxz] = [kxx * cxx + kxz * cxz, kxx * cxz + kxz * czz];
-  const [pzx, pzz] = [kxz * cxx + kzz * cxz, kxz * cxz + kzz * czz];
-  const [qx, qz] = [kxx * MISS.x + kxz * MISS.z, kxz * MISS.x + kzz * MISS.z];
+  const pxx = kxx * cxx + kxz * cxz;
+  const pxz = kxx * cxz + kxz * czz;
+  const pzx = kxz * cxx + kzz * cxz;
+  const pzz = kxz * cxz + kzz * czz;
+  const qx = kxx * MISS.x + kxz * MISS.z;
+  const qz = kxz * MISS.x + kzz * MISS.z;
   const sxx = cxx + RIDGE.xPerAlong - (cxx * pxx + cxz * pzx);
   const sxz = cxz + RIDGE.xPerUp - (cxx * pxz + cxz * pzz);
   const szz = czz + RIDGE.zPerUp - (cxz * pxz + czz * pzz);

@@ -1,4 +1,11 @@
-import { inDegrees, radians, type Hang, type HangQuantity, type StrapHang } from "@nightspan/core";
+import {
+  inDegrees,
+  radians,
+  type Hang,
+  type HangNote,
+  type HangQuantity,
+  type StrapHang,
+} from "@nightspan/core";
 import { convert, present } from "./optional.ts";
 import type { HangFile } from "./plan-schema.ts";
 import { tidy } from "./tidy.ts";
@@ -17,8 +24,13 @@ export function hangFile(hang: Hang): HangFile {
     settle_m: convert(hang.settleM, tidy),
     ok: okFile(hang.ok),
     band: bandFile(hang.band),
-    notes: hang.notes.length > 0 ? [...hang.notes] : undefined,
+    notes: hang.notes.length > 0 ? hang.notes.map(noteFile) : undefined,
   });
+}
+
+/** A note's key, with the limit it is about where there is one: "moved-by/strap-reach". */
+function noteFile(note: HangNote): string {
+  return "limit" in note ? `${note.key}/${note.limit}` : note.key;
 }
 
 function strapFile(strap: StrapHang): HangFile["head"] {

@@ -1,6 +1,8 @@
 import {
+  DEFAULTS,
   degrees,
   hang,
+  RULE_DEFAULTS,
   succeed,
   type Failure,
   type Hang,
@@ -50,7 +52,10 @@ const schema = z.strictObject({
   ),
 });
 
-/** No house rules stand at this door: the angle asked for is the angle answered, or the request is refused. */
+/**
+ * No house rules stand at this door: the angle asked for is the angle answered, or the request is refused. How far
+ * off is still fine is told by the usual limits.
+ */
 export const hangDoor: Door = {
   about: "how to hang one hammock between two trees",
   run(input) {
@@ -89,6 +94,7 @@ function inSi({
       footRaiseM: targets.foot_raise_m,
     }),
     limits: OPEN,
+    okLimits: usualLimits(sleeper.stature_m),
   };
 }
 
@@ -107,12 +113,31 @@ const OPEN: HangInput["limits"] = {
   footRaiseMaxM: 1,
 };
 
+/** What an `ok` range keeps: angles, seat and low point as in a plan, the foot raised by what teachers ask for. */
+function usualLimits(statureM: number): HangInput["limits"] {
+  return {
+    angleMin: degrees(RULE_DEFAULTS.angle_min_deg.usual),
+    angleMax: degrees(RULE_DEFAULTS.angle_max_deg.usual),
+    lowPointMinM: DEFAULTS["hang.low_point_least_m"].value,
+    seatHeightMinM: DEFAULTS["hang.seat_least"].value * statureM,
+    seatHeightMaxM: DEFAULTS["hang.seat_most"].value * statureM,
+    footRaiseMinM: FOOT_RAISE_LEAST_M,
+    footRaiseMaxM: FOOT_RAISE_MOST_M,
+  };
+}
+
+/** Foot end over head end that teachers ask for [m]. Source: common-practice. */
+const FOOT_RAISE_LEAST_M = 0.15;
+const FOOT_RAISE_MOST_M = 0.25;
+
 /**
  * The hang at exactly the angle asked for. The model would move the angle to serve a limit; here that is told
- * as a refusal by the limit: first without the suspension's lengths, then against them.
+ * as a refusal by the limit: solved without the suspension's lengths, then held against them.
  */
 function asAsked(input: HangInput): Outcome<Hang> {
   const { type, eaN, minM, maxM } = input.suspension;
+  const asGiven = hang(input);
+  if (!asGiven.ok && asGiven.refusals.some(({ binds }) => binds === undefined)) return asGiven;
   const free = hang({ ...input, suspension: present({ type, eaN, minM: 0 }) });
   if (!free.ok) return free;
   if (!isAtAngle(free.value, input)) return tooClose(input.spanM);
@@ -125,7 +150,7 @@ function asAsked(input: HangInput): Outcome<Hang> {
     if (maxM === undefined || lengthM <= maxM + SLACK_M) return [];
     return [{ field, got, need: `at most ${maxM} m`, binds: "sling-longest" }];
   });
-  return refusals.length > 0 ? { ok: false, refusals } : hang(input);
+  return refusals.length > 0 ? { ok: false, refusals } : asGiven;
 }
 
 /** Within this a strap length meets its bound: the model's own search rests this far inside [m]. */

@@ -2,6 +2,7 @@ import type { Plan } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
 import { sayFinding } from "./say-finding.ts";
+import { sayHangNote } from "./say-hang-note.ts";
 import { sayVerdict } from "./say-verdict.ts";
 
 /** How the answer was found, and how sure it is to be the best; then each berth's findings, the worst first. */
@@ -16,8 +17,9 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     `${supply.berths} berths are left to choose from.`,
     boundLine(plan),
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
-    ...plan.berths.flatMap(({ id, spanM, findings }) => [
+    ...plan.berths.flatMap(({ id, spanM, hang, findings }) => [
       `Berth ${id}, ${length(spanM)}:`,
+      ...hang.notes.map((note) => `  ${sayHangNote(note)}`),
       ...findings.map((finding) => `  ${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ]),
   ];

@@ -49,10 +49,14 @@ export async function startBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath, env, args });
 }
 
-/** A first visit: an empty browser, a server of its own, and the strict policy on every file. */
-export async function visit(browser: Browser, viewport = PHONE): Promise<Visit> {
+/**
+ * A first visit: an empty browser, a server of its own, and the strict policy on every file.
+ * Without `keeping`, the device keeps no copy of the app, so that a test can hold a file back.
+ */
+export async function visit(browser: Browser, viewport = PHONE, keeping = true): Promise<Visit> {
   const server = await serve(await builtApp());
-  const context = await browser.newContext({ viewport, locale: "en-GB" });
+  const serviceWorkers = keeping ? "allow" : "block";
+  const context = await browser.newContext({ viewport, locale: "en-GB", serviceWorkers });
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
   const complaints: string[] = [];

@@ -74,8 +74,13 @@ const RULES: readonly RuleLine[] = [
 ];
 
 interface RuleLine extends Omit<RuleProps, "rule" | "within"> {
-  readonly rule: Exclude<keyof HouseRules, "preset" | "setbacksM">;
+  readonly rule: RuleName;
 }
+
+/** Those of the house rules that are one figure. */
+type RuleName = {
+  [K in keyof HouseRules]-?: NonNullable<HouseRules[K]> extends HouseRule ? K : never;
+}[keyof HouseRules];
 
 const SETBACKS = ["fire", "path", "water", "building", "rock", "other"] as const;
 interface RuleProps {

@@ -2,6 +2,7 @@ import type { Finding, Verdict } from "../outcome/finding.ts";
 import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
+import type { Bottleneck, Counterfactual } from "./explanation.ts";
 
 /** Parts of the work a plan may have done. A part that was not computed stands in `notChecked`. */
 export type PlanPart =
@@ -26,6 +27,10 @@ export interface Plan {
   readonly unplaced: readonly Unplaced[];
   readonly supply: Supply;
   readonly defaultsUsed: readonly DefaultUsed[];
+  /** What one change alone would do, where not everybody has a berth; absent where nobody asked. */
+  readonly counterfactuals?: readonly Counterfactual[];
+  /** What limits how many have a berth, where it is the ground and could be shown. */
+  readonly bottleneck?: Bottleneck;
   /** What is about the camp as a whole; each berth carries its own. */
   readonly findings: readonly Finding[];
   /** What stands on every plan whatever was computed. */

@@ -3,6 +3,7 @@ export type * from "./berth-search-types.ts";
 export * from "./body-mark.ts";
 export * from "./berth-search.ts";
 export * from "./plan-camp.ts";
+export * from "./explain/explain-plan.ts";
 export * from "./layout-model.ts";
 export * from "./layout-types.ts";
 export * from "./adjust/adjust.ts";

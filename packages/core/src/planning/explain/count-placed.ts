@@ -1,0 +1,50 @@
+import type { BerthSearchInput } from "../berth-search-types.ts";
+import { searchBerths } from "../berth-search.ts";
+import type { LinearSolver } from "../linear-solver.ts";
+import type { PreparedCamp } from "../prepare-camp.ts";
+
+export interface PlacedCount {
+  readonly placed: number;
+  /** Proven most that can be placed. */
+  readonly bound: number;
+}
+
+/**
+ * How many people of a camp can have a berth at all, whatever it costs and whoever lies near whom.
+ *
+ * The search runs on what nobody has refused yet; each hang it chooses is then asked for, and where one is refused
+ * the search runs again. So the count is that of the plan, and the bound holds.
+ *
+ * Source   layout-search (handbook/planning.md)
+ */
+export function countPlaced(prepared: PreparedCamp, solver?: LinearSolver): PlacedCount {
+  const { desk } = prepared;
+  const allowed = prepared.allowed.map((row) => row.slice());
+  for (;;) {
+    const search = searchBerths(countInput(prepared, allowed), solver === undefined ? {} : { solver });
+    const wrong = search.chosen.filter(({ classIndex, place }) => !desk.serves(classIndex, place));
+    if (wrong.length === 0) return { placed: search.placed, bound: search.bound };
+    for (const classIndex of new Set(wrong.map((one) => one.classIndex))) {
+      allowed[classIndex]?.forEach((flag, place, row) => {
+        row[place] = flag === 1 && desk.serves(classIndex, place) ? 1 : 0;
+      });
+    }
+  }
+}
+
+/** The search without costs. */
+function countInput(
+  { camp, ground, classes }: PreparedCamp,
+  allowed: readonly Uint8Array[],
+): BerthSearchInput {
+  return {
+    trees: ground.anchors.length,
+    places: ground.places,
+    capacity: camp.rules.hammocksPerTree.value,
+    conflicts: ground.conflicts,
+    classes: classes.map(({ members }, index) => ({
+      people: members.length,
+      costUnits: Float64Array.from(allowed[index] ?? [], (flag) => flag - 1),
+    })),
+  };
+}

@@ -1,0 +1,87 @@
+import type { Camp, ChangeKey, Counterfactual } from "@nightspan/core";
+import { namesOf, type Names } from "./names.ts";
+import { length, trunk } from "./quantities.ts";
+
+/**
+ * One change and what it would do, in a sentence or two. What only somebody who answers for it may change is told as
+ * information, with who that is.
+ */
+export function sayCounterfactual(told: Counterfactual, camp: Camp): string {
+  const names = namesOf(camp);
+  const { gained, change, advice } = told;
+  const condition = CONDITIONS[change](told, names);
+  const who = WHO[change](told, camp);
+  if (gained === 0) return `Nobody more would have a berth ${condition}.`;
+  const more = gained === 1 ? "One more" : `${gained} more`;
+  const sentence = `${more} would have a berth ${condition}.`;
+  return [advice ? sentence : `For information: ${uncapital(sentence)}`, ...(who === "" ? [] : [who])].join(
+    " ",
+  );
+}
+
+/** What would change it: those that gain people; where nothing does, that. */
+export function sayCounterfactuals(told: readonly Counterfactual[], camp: Camp): readonly string[] {
+  const gaining = told.filter(({ gained }) => gained > 0);
+  if (gaining.length === 0) return ["No single change looked at gives anybody else a berth."];
+  return gaining.map((one) => sayCounterfactual(one, camp));
+}
+
+type Say<T> = (told: Counterfactual, context: T) => string;
+
+const CONDITIONS: Readonly<Record<ChangeKey, Say<Names>>> = {
+  "hammocks-per-tree": ({ from: [from], to: [to] }) =>
+    `if a tree might carry ${count(to)} hammocks instead of ${count(from)}`,
+  "strip-width": ({ from: [from], to: [to] }) =>
+    `if each berth kept a strip of ${metres(to)} instead of ${metres(from)}: narrower tarps`,
+  "span-window": ({ from, to }) =>
+    `if trees ${metres(to[0])} to ${metres(to[1])} apart were used instead of ${metres(from[0])} to ${metres(from[1])}`,
+  "kit-more": ({ about }) => `with ${about.map((kind) => `one more ${kind}`).join(" and ")}`,
+  reach: ({ to: [to] }) => `if somebody who reaches ${metres(to)} set the straps`,
+  setback: ({ about, from: [from], to: [to] }) =>
+    `if berths might come to ${metres(to)} from ${about.join(", ")} instead of ${metres(from)}`,
+  "trunk-least": ({ from: [from], to: [to] }) =>
+    `if trunks of ${trunk(to ?? 0)} were stout enough instead of ${trunk(from ?? 0)}`,
+  "doubtful-sound": ({ about }, names) => `if these doubtful trees were sound: ${trees(about, names)}`,
+  "dead-gone": ({ about }, names) => `if these dead trees were felled: ${trees(about, names)}`,
+  "limb-down": ({ about }) => `if what hangs above were taken down: ${about.join(", ")}`,
+};
+
+/** Whose word it takes. */
+const WHO: Readonly<Record<ChangeKey, Say<Camp>>> = {
+  "hammocks-per-tree": (_, { rules }) => ask(rules.hammocksPerTree.source),
+  "strip-width": (_, { rules }) => ask(rules.footprintHalfWidthM.source),
+  "span-window": (_, { rules }) => ask(rules.spanMaxM.source),
+  "kit-more": () => "",
+  reach: () => "",
+  setback: ({ advice }) =>
+    advice ? "Ask whoever set that distance." : "Cloth melts and sparks fly: this is no advice.",
+  "trunk-least": () => "Only whoever answers for these trees may say so.",
+  "doubtful-sound": () => "Only an arborist may say so.",
+  "dead-gone": () => "Only an arborist may do that, and until then nobody goes near.",
+  "limb-down": () => "Only an arborist may do that, and until then nobody goes near.",
+};
+
+/** A rule of a preset is the camp's own to change; one that somebody set is theirs. */
+function ask(source: string): string {
+  return PRESETS.has(source)
+    ? "That rule is common practice: ask whoever owns the ground."
+    : `Ask ${source}.`;
+}
+
+const PRESETS: ReadonlySet<string> = new Set(["cautious", "usual", "backcountry"]);
+
+function trees(ids: readonly string[], names: Names): string {
+  return ids.map((id) => names.tree(id)).join(", ");
+}
+
+function metres(valueM = 0): string {
+  return length(valueM, Number.isInteger(Math.round(valueM * 100) / 10) ? 1 : 2);
+}
+
+function count(value = 0): string {
+  return String(value);
+}
+
+function uncapital(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}

@@ -47,6 +47,11 @@ export type RuleKey =
   | "site.capacity"
   | "layout.no-berth"
   | "layout.kit-short"
+  // who lies near whom
+  | "people.group-radius"
+  | "people.near"
+  | "people.apart"
+  | "people.zone"
   // tonight
   | "night.stop-line-blank"
   | "night.gust"

@@ -1,3 +1,4 @@
+import type { CostWeights } from "./cost-weights.ts";
 import type { ObstacleKind } from "../site/obstacle.ts";
 
 /** One house rule: its value, who says so, and the civil day it was read. */
@@ -30,5 +31,7 @@ export interface HouseRules {
   readonly doubtfulTreeHeights?: HouseRule;
   /** Half width of the strip a berth keeps for tarp and guy lines [m]. */
   readonly footprintHalfWidthM: HouseRule;
+  /** What the terms of the cost count; absent: as in the table of defaults. */
+  readonly weights?: CostWeights;
   readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;
 }

@@ -23,18 +23,28 @@ export interface Plan {
   readonly lowerBound: number;
   readonly gap: number;
   readonly method: string;
+  /** What the cost is made of: every term that has a weight, or that something was amiss in. */
+  readonly costTerms?: readonly PlanCostTerm[];
   readonly berths: readonly PlannedBerth[];
   readonly unplaced: readonly Unplaced[];
-  readonly supply: Supply;
-  readonly defaultsUsed: readonly DefaultUsed[];
   /** What one change alone would do, where not everybody has a berth; absent where nobody asked. */
   readonly counterfactuals?: readonly Counterfactual[];
   /** What limits how many have a berth, where it is the ground and could be shown. */
   readonly bottleneck?: Bottleneck;
+  readonly supply: Supply;
+  readonly defaultsUsed: readonly DefaultUsed[];
   /** What is about the camp as a whole; each berth carries its own. */
   readonly findings: readonly Finding[];
   /** What stands on every plan whatever was computed. */
   readonly cautions: readonly CautionKey[];
+}
+
+/** One term of the cost: weight × measure, added over the berths [m]. */
+export interface PlanCostTerm {
+  readonly name: "span" | "wind" | "slope" | "walk" | "spread" | "far" | "wish";
+  readonly weight: number;
+  readonly measure: number;
+  readonly cost: number;
 }
 
 /** Trees that carry berths: how many somebody looked at, who and when. */

@@ -6,3 +6,4 @@ export type * from "./explanation.ts";
 export * from "./defaults.ts";
 export * from "./rule-defaults.ts";
 export * from "./cautions.ts";
+export * from "./cost-weights.ts";

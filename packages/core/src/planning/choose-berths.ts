@@ -1,9 +1,21 @@
 import type { BerthSearch, BerthSearchInput } from "./berth-search-types.ts";
 import { searchBerths } from "./berth-search.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
+import {
+  blocksOf,
+  kindsOf,
+  mindsMore,
+  placesByWish,
+  withPlaces,
+  type Claimant,
+  type DealBlock,
+  type PeopleRules,
+} from "./choose-berths-people.ts";
+import { UNITS_PER_M } from "./cost-terms.ts";
 import { dealBerths } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { FitClass } from "./fit-classes.ts";
+import { searchGroups } from "./group-search.ts";
 import type { HangDesk } from "./hang-desk.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 
@@ -29,6 +41,8 @@ export interface ChooseInput {
   /** One whole number ≥ 0 a place. */
   readonly costUnits: Float64Array;
   readonly desk: HangDesk;
+  /** Who belongs together; nothing where nobody minds. */
+  readonly people?: PeopleRules;
   readonly solver?: LinearSolver;
   /** Told of layouts on the way; not above a hundred people, where working out their hangs costs more than the search. */
   readonly onIncumbent?: (chosen: ChosenBerths) => void;
@@ -39,7 +53,8 @@ export interface ChooseInput {
  *
  * The search runs on what nobody has refused yet: never less than what is true, so its bound holds for the truth.
  * The hangs of the berths it chooses are then worked out; a refusal is noted and the search runs again. When nothing
- * chosen is refused, what is best of the larger choice is best of the true one.
+ * chosen is refused, what is best of the larger choice is best of the true one. Groups and wishes come after: they
+ * change the berths and who lies there, never how many are placed, and the bounds stay true.
  */
 export function chooseBerths(input: ChooseInput): ChosenBerths {
   for (;;) {
@@ -48,8 +63,9 @@ export function chooseBerths(input: ChooseInput): ChosenBerths {
       onIncumbent: (incumbent) => tell(input, incumbent),
     });
     const refusing = new Set<number>();
-    const seats = seated(input, search, refusing);
-    if (seats !== undefined) return { search, seats };
+    const chosen = seated(input, search, { refusing, quick: false });
+    if (chosen !== undefined) return chosen;
+    if (refusing.size === 0) throw new Error("berths that serve everybody could not be dealt out");
     askEverywhere(input, refusing);
   }
 }
@@ -65,8 +81,8 @@ function askEverywhere({ allowed, desk }: ChooseInput, classes: ReadonlySet<numb
 
 function tell(input: ChooseInput, search: BerthSearch): void {
   if (input.onIncumbent === undefined || search.placed > MOST_TOLD) return;
-  const seats = seated(input, search, new Set());
-  if (seats !== undefined) input.onIncumbent({ search, seats });
+  const chosen = seated(input, search, { refusing: new Set(), quick: true });
+  if (chosen !== undefined) input.onIncumbent(chosen);
 }
 
 /** People up to whom layouts on the way are told. */
@@ -85,25 +101,127 @@ function searchInput({ ground, capacity, classes, allowed, costUnits }: ChooseIn
   };
 }
 
-/** Deals the chosen berths; undefined where a hang is refused so that somebody would go without. */
-function seated(input: ChooseInput, search: BerthSearch, refusing: Set<number>): Seat[] | undefined {
-  const { desk, ground } = input;
-  const places = search.chosen.map(({ place }) => place);
-  const people = claimants(input, search);
-  const classOf = (sleeper: number): number => people[sleeper]?.classIndex ?? -1;
-  const berthOf = dealBerths({
-    people: people.map(({ kit }) => kit.sleeper),
-    places: places.flatMap((place) => ground.places[place] ?? []),
-    serves: (sleeper, berth) => serves(input, classOf(sleeper), places[berth] ?? -1, refusing),
-    highestStrapM: (sleeper, berth) => desk.highestStrapM(classOf(sleeper), places[berth] ?? -1),
-  });
-  if (berthOf === undefined) return undefined;
-  const seats = people.map(({ classIndex, kit }, sleeper) => ({
-    place: places[berthOf[sleeper] ?? -1] ?? -1,
+interface Seating {
+  /** Classes of which a hang was refused on the way. */
+  readonly refusing: Set<number>;
+  readonly quick: boolean;
+}
+
+/**
+ * Deals the chosen berths; undefined where a hang is refused so that somebody would go without. Where people mind who
+ * is near whom and are not many, groups are laid out in several ways and the cheapest in all is taken.
+ */
+function seated(input: ChooseInput, found: BerthSearch, seating: Seating): ChosenBerths | undefined {
+  const people = claimants(input, found);
+  const ways = seating.quick || people.length > MOST_TOLD || !mindsMore(people, input.people) ? 1 : WAYS;
+  let best: Dealt | undefined;
+  for (let way = 0; way < ways; way++) {
+    const dealt = dealtOut(input, found, people, { ...seating, way });
+    if (dealt === undefined) return undefined;
+    if (best === undefined || dealt.units < best.units) best = dealt;
+  }
+  if (best === undefined) return undefined;
+  const { search, placeOf } = best;
+  const seats = people.map(({ classIndex, kit }, person) => ({
+    place: placeOf[person] ?? -1,
     classIndex,
     kit,
   }));
-  return allHang(input, seats, refusing) ? seats.sort((a, b) => a.place - b.place) : undefined;
+  if (!allHang(input, seats, seating.refusing)) return undefined;
+  seats.sort((a, b) => a.place - b.place);
+  const chosen = seats.map(({ place, classIndex }) => ({ place, classIndex }));
+  return { search: input.people === undefined ? search : withPlaces(search, chosen, input.costUnits), seats };
+}
+
+/** Ways to lay groups out at first. */
+const WAYS = 4;
+
+interface Dealt {
+  readonly search: BerthSearch;
+  /** Place of each claimant. */
+  readonly placeOf: Int32Array;
+  /** What all that costs, with what is amiss among people. */
+  readonly units: number;
+}
+
+function dealtOut(
+  input: ChooseInput,
+  found: BerthSearch,
+  people: readonly Claimant[],
+  seating: Seating & { readonly way: number },
+): Dealt | undefined {
+  const { search, blocks } = grouped(input, found, people, seating);
+  const placeOf = new Int32Array(people.length).fill(-1);
+  for (const block of blocks) {
+    if (!dealBlock(input, people, block, placeOf, seating)) return undefined;
+  }
+  if (input.people === undefined) return { search, placeOf, units: search.costUnits };
+  const classOf = (person: number): number => people[person]?.classIndex ?? -1;
+  const wished = placesByWish(
+    {
+      ...input,
+      rules: input.people,
+      people,
+      serves: (person, place) => serves(input, classOf(person), place, seating.refusing),
+      highestStrapM: (person, place) => input.desk.highestStrapM(classOf(person), place),
+    },
+    placeOf,
+  );
+  return { search, ...wished };
+}
+
+/** Who is dealt which berths together: everybody, or group by group. */
+function grouped(
+  input: ChooseInput,
+  found: BerthSearch,
+  people: readonly Claimant[],
+  { quick, way }: Seating & { readonly way: number },
+): { readonly search: BerthSearch; readonly blocks: readonly DealBlock[] } {
+  const groups = input.people?.groups ?? [];
+  const { kinds, members } = kindsOf(people, groups);
+  if (!kinds.some(({ group }) => group >= 0)) {
+    const everybody = { people: [...people.keys()], places: found.chosen.map(({ place }) => place), hub: -1 };
+    return { search: found, blocks: [everybody] };
+  }
+  const task = {
+    search: searchInput(input),
+    base: found,
+    kinds,
+    groups,
+    spots: input.ground.places.map(({ middle }) => middle),
+  };
+  const weights = input.people?.weights;
+  const dealt = searchGroups(task, {
+    quick: quick || way > 0,
+    way,
+    ...(input.solver === undefined ? {} : { solver: input.solver }),
+    ...(weights === undefined ? {} : { farUnits: Math.round(weights.far * UNITS_PER_M) }),
+  });
+  return { search: dealt.search, blocks: blocksOf(task, dealt, members) };
+}
+
+function dealBlock(
+  input: ChooseInput,
+  people: readonly Claimant[],
+  block: DealBlock,
+  placeOf: Int32Array,
+  { refusing }: Seating,
+): boolean {
+  const { desk, ground } = input;
+  const own = block.people.flatMap((person) => people[person] ?? []);
+  const classOf = (person: number): number => own[person]?.classIndex ?? -1;
+  const placeAt = (berth: number): number => block.places[berth] ?? -1;
+  const mayBeThere = (person: number, berth: number): boolean =>
+    placeAt(berth) !== block.hub || own[person]?.kit.sleeper.leads === true;
+  const berthOf = dealBerths({
+    people: own.map(({ kit }) => kit.sleeper),
+    places: block.places.flatMap((place) => ground.places[place] ?? []),
+    serves: (person, berth) =>
+      mayBeThere(person, berth) && serves(input, classOf(person), placeAt(berth), refusing),
+    highestStrapM: (person, berth) => desk.highestStrapM(classOf(person), placeAt(berth)),
+  });
+  berthOf?.forEach((berth, person) => (placeOf[block.people[person] ?? -1] = placeAt(berth)));
+  return berthOf !== undefined;
 }
 
 /** Works out every hang in full; notes those that are refused after all. */
@@ -115,8 +233,6 @@ function allHang({ allowed, desk }: ChooseInput, seats: readonly Seat[], refusin
   });
   return refused.length === 0;
 }
-
-type Claimant = Omit<Seat, "place">;
 
 /** Who of each class is given a berth: the first of its members; the heaviest claim first. */
 function claimants({ classes }: ChooseInput, { chosen }: BerthSearch): Claimant[] {

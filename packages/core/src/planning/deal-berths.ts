@@ -45,7 +45,7 @@ export function dealBerths(input: DealBerthsInput): Int32Array | undefined {
 }
 
 /** People up to whom every sleeper is weighed against every berth. */
-const MOST_WEIGHED = 100;
+export const MOST_WEIGHED = 100;
 
 /** One who needs help costs this much, and one more for each centimetre out of reach. */
 const HELP_UNITS = 10_000;
@@ -75,10 +75,15 @@ function costOf(input: DealBerthsInput, { sleeper, berth, tallestM }: Pairing): 
   const person = input.people[sleeper];
   const place = input.places[berth];
   if (person === undefined || place === undefined || !input.serves(sleeper, berth)) return Infinity;
-  const aboveM = input.highestStrapM(sleeper, berth) - person.reachM;
-  const help = aboveM > 0 ? HELP_UNITS + Math.round(aboveM * HELP_UNITS_PER_M) : 0;
-  const units = help + Math.round(person.massKg / trunkClassM(thinnerM(place)));
+  const units = berthBurden(person, place, input.highestStrapM(sleeper, berth));
   return units * TIE_UNITS + Math.round((tallestM - person.statureM) * 100) * Math.round(place.spanM * 100);
+}
+
+/** How ill a person and a berth go together: help needed with the straps, then weight on thin trunks [units]. */
+export function berthBurden(person: Sleeper, place: CampPlace, highestStrapM: number): number {
+  const aboveM = highestStrapM - person.reachM;
+  const help = aboveM > 0 ? HELP_UNITS + Math.round(aboveM * HELP_UNITS_PER_M) : 0;
+  return help + Math.round(person.massKg / trunkClassM(thinnerM(place)));
 }
 
 /** The middle of the trunk's class. */

@@ -20,7 +20,7 @@ describe("searchGroups", () => {
           expect(seats.filter((seat) => seat.kind === kind)).toHaveLength(people),
         );
       }),
-      { seed: 1, numRuns: 300 },
+      { seed: 1, numRuns: 150 },
     );
   });
 
@@ -37,7 +37,7 @@ describe("searchGroups", () => {
           if (own.some(({ leads }) => leads)) expect(kind?.leads).toBe(true);
         });
       }),
-      { seed: 2, numRuns: 300 },
+      { seed: 2, numRuns: 150 },
     );
   });
 
@@ -58,9 +58,9 @@ describe("searchGroups", () => {
           expect(worth).toBe(best);
         }
       }),
-      { seed: 3, numRuns: 300 },
+      { seed: 3, numRuns: 150 },
     );
-    expect(proven).toBeGreaterThan(50);
+    expect(proven).toBeGreaterThan(25);
     expect(same / tasks).toBeGreaterThan(0.9);
   });
 

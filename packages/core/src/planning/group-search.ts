@@ -12,6 +12,10 @@ export interface GroupSearchOptions {
   readonly solver?: LinearSolver;
   /** Deal only, without looking for other berths: quick, for a layout on the way. */
   readonly quick?: boolean;
+  /** Price of one who lies out of reach [units]. */
+  readonly farUnits?: number;
+  /** Which of the four first ways to cut the wood into groups: from either end of either side. */
+  readonly way?: number;
 }
 
 /**
@@ -32,30 +36,34 @@ export interface GroupSearchOptions {
  */
 export function searchGroups(input: GroupSearchInput, options: GroupSearchOptions = {}): GroupSearch {
   const dealing = dealingOf(input);
+  const farUnits = options.farUnits ?? FAR_UNITS;
+  const way = options.way ?? 0;
   const order = [...input.groups.keys()];
-  const first = dealAndRecentre(dealing, seededHubs(dealing, order));
-  if (first === undefined) return resultOf(input, anyhow(input), "groups dealt");
+  if (way % 2 === 1) order.reverse();
+  const first = dealAndRecentre(dealing, seededHubs(dealing, order, way >= 2));
+  if (first === undefined) return resultOf(input, anyhow(input, farUnits), "groups dealt");
   const walks = options.quick === true ? 1 : WALKS;
   const layouts: GroupLayout[] = [];
   for (let seed = 1; seed <= walks; seed++) {
     const dealt =
       seed === 1 && first.beyond.length === 0 ? first : better(first, walked(dealing, first, seed));
-    const layout = layoutOf(input, dealing, dealt);
+    const layout = layoutOf(input, dealing, dealt, farUnits);
     if (dealt.beyond.length === 0 || options.quick === true) return resultOf(input, layout, "groups dealt");
     layouts.push(layout);
   }
-  return resultOf(input, searched(input, layouts, options), "groups searched");
+  return resultOf(input, searched(input, layouts, { ...options, farUnits }), "groups searched");
 }
 
 /** How often hubs are walked about from the same start, each time by other chances, and in how many steps. */
 const WALKS = 6;
 const STEPS = 2500;
 
-/** Price of one who lies out of reach [units]. */
+/** Price of one who lies out of reach where none is named [units]. */
 export const FAR_UNITS = 100_000;
 
-/** Steps in which single hubs are moved with the groups beside them. */
-const NEIGHBOURHOODS = 400;
+/** Steps in which single hubs are moved with the groups beside them, for each group and at most. */
+const STEPS_A_GROUP = 50;
+const MOST_STEPS = 400;
 
 function walked(dealing: Dealing, start: Dealt, seed: number): Dealt | undefined {
   return dealRound(dealing, walkedHubs(dealing, start, { mostSteps: STEPS, seed }));
@@ -65,18 +73,16 @@ function better(a: Dealt, b: Dealt | undefined): Dealt {
   return b !== undefined && b.beyond.length < a.beyond.length ? b : a;
 }
 
+type Priced = GroupSearchOptions & { readonly farUnits: number };
+
 /** The best that berths searched anew round any of the hubs come to, then bettered hub by hub. */
-function searched(
-  input: GroupSearchInput,
-  dealt: readonly GroupLayout[],
-  options: GroupSearchOptions,
-): GroupLayout {
+function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], options: Priced): GroupLayout {
   const solver = options.solver === undefined ? {} : { solver: options.solver };
-  const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, solver))];
+  const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, options))];
   const start = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
   return searchNeighbourhoods(input, start, {
-    steps: NEIGHBOURHOODS,
-    farUnits: FAR_UNITS,
+    steps: Math.min(MOST_STEPS, STEPS_A_GROUP * input.groups.length),
+    farUnits: options.farUnits,
     goal: input.base.lowerBoundUnits,
     ...solver,
   });
@@ -85,17 +91,18 @@ function searched(
 function roundHubs(
   input: GroupSearchInput,
   { hubs, seats }: GroupLayout,
-  solver: Pick<GroupSearchOptions, "solver">,
+  { solver, farUnits }: Priced,
 ): GroupLayout[] {
-  const near = searchAroundHubs(input, hubs, solver);
+  const tools = solver === undefined ? {} : { solver };
+  const near = searchAroundHubs(input, hubs, tools);
   const isFull = near.seats.length === seats.length;
-  const found = isFull ? near : searchAroundHubs(input, hubs, { ...solver, farUnits: FAR_UNITS });
+  const found = isFull ? near : searchAroundHubs(input, hubs, { ...tools, farUnits });
   if (found.seats.length < seats.length) return [];
-  return [{ hubs, seats: found.seats, worth: layoutWorth(input, hubs, found.seats, FAR_UNITS) }];
+  return [{ hubs, seats: found.seats, worth: layoutWorth(input, hubs, found.seats, farUnits) }];
 }
 
 /** Berths as the search without groups gave them out, the first of each group as its hub. */
-function anyhow(input: GroupSearchInput): GroupLayout {
+function anyhow(input: GroupSearchInput, farUnits: number): GroupLayout {
   const left = input.kinds.map(({ people }) => people);
   const seats = input.base.chosen.map(({ place, classIndex }): GroupSeat => {
     const kind = input.kinds.findIndex(
@@ -109,10 +116,15 @@ function anyhow(input: GroupSearchInput): GroupLayout {
     const seat = seats.find(({ kind }) => kinds.includes(kind));
     return seat === undefined ? [] : [{ ...seat, group }];
   });
-  return { hubs, seats, worth: layoutWorth(input, hubs, seats, FAR_UNITS) };
+  return { hubs, seats, worth: layoutWorth(input, hubs, seats, farUnits) };
 }
 
-function layoutOf(input: GroupSearchInput, dealing: Dealing, { hubs, columnOf }: Dealt): GroupLayout {
+function layoutOf(
+  input: GroupSearchInput,
+  dealing: Dealing,
+  { hubs, columnOf }: Dealt,
+  farUnits: number,
+): GroupLayout {
   const left = input.kinds.map(({ people }) => people);
   const take = (kinds: readonly number[]): number => {
     const kind = kinds.find((one) => (left[one] ?? 0) > 0) ?? -1;
@@ -133,7 +145,7 @@ function layoutOf(input: GroupSearchInput, dealing: Dealing, { hubs, columnOf }:
     if (kindAt[at] === -1) kindAt[at] = take(dealing.columns[column]?.kinds ?? []);
   });
   const seats = dealing.places.map((place, at) => ({ place, kind: kindAt[at] ?? -1 }));
-  return { hubs: found, seats, worth: layoutWorth(input, found, seats, FAR_UNITS) };
+  return { hubs: found, seats, worth: layoutWorth(input, found, seats, farUnits) };
 }
 
 function resultOf(input: GroupSearchInput, { hubs, seats }: GroupLayout, how: string): GroupSearch {

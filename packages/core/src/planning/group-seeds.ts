@@ -4,15 +4,17 @@ import { centreOf, mayBeHub, apart, type Dealing } from "./group-dealing.ts";
  * A first hub for each group: the berths are cut in two across their longer side, in proportion to the people of
  * either half of the groups, and so on until each block belongs to one group; its hub is its middle.
  *
+ * `turned` cuts across the shorter side first.
+ *
  * Shapes   → one position a group, all different; −1 where a group has nobody or nowhere to be
  * Source   layout-search (handbook/layout.md: groups)
  */
-export function seededHubs(dealing: Dealing, order: readonly number[]): Int32Array {
+export function seededHubs(dealing: Dealing, order: readonly number[], turned = false): Int32Array {
   const people = dealing.groups.map(({ columns }) =>
     columns.reduce((sum, column) => sum + (dealing.room[column] ?? 0), 0),
   );
   const present = order.filter((group) => (people[group] ?? 0) > 0);
-  const blocks = cut(dealing, [...dealing.places.keys()], present, people);
+  const blocks = cut({ dealing, people }, [...dealing.places.keys()], present, turned);
   const hubs = new Int32Array(dealing.groups.length).fill(-1);
   const taken = new Set<number>();
   for (const { group, block } of blocks) {
@@ -30,28 +32,34 @@ interface Block {
   readonly block: readonly number[];
 }
 
+interface Cutting {
+  readonly dealing: Dealing;
+  /** People in each group. */
+  readonly people: readonly number[];
+}
+
 function cut(
-  dealing: Dealing,
+  cutting: Cutting,
   positions: readonly number[],
   groups: readonly number[],
-  people: readonly number[],
+  turned: boolean,
 ): Block[] {
   const [only] = groups;
   if (only === undefined) return [];
   if (groups.length === 1) return [{ group: only, block: positions }];
   const half = groups.length >> 1;
   const sum = (list: readonly number[]): number =>
-    list.reduce((total, group) => total + (people[group] ?? 0), 0);
+    list.reduce((total, group) => total + (cutting.people[group] ?? 0), 0);
   const before = groups.slice(0, half);
   const count = Math.round((positions.length * sum(before)) / sum(groups));
-  const sorted = alongLongerSide(dealing, positions);
+  const sorted = alongSide(cutting.dealing, positions, turned);
   return [
-    ...cut(dealing, sorted.slice(0, count), before, people),
-    ...cut(dealing, sorted.slice(count), groups.slice(half), people),
+    ...cut(cutting, sorted.slice(0, count), before, false),
+    ...cut(cutting, sorted.slice(count), groups.slice(half), false),
   ];
 }
 
-function alongLongerSide({ x, y }: Dealing, positions: readonly number[]): number[] {
+function alongSide({ x, y }: Dealing, positions: readonly number[], shorter: boolean): number[] {
   const side = (values: Float64Array): number => {
     let [low, high] = [Infinity, -Infinity];
     for (const at of positions) {
@@ -61,7 +69,7 @@ function alongLongerSide({ x, y }: Dealing, positions: readonly number[]): numbe
     }
     return high - low;
   };
-  const along = side(x) >= side(y) ? x : y;
+  const along = side(x) >= side(y) !== shorter ? x : y;
   const key = (at: number): number => {
     const value = along[at] ?? NaN;
     return Number.isNaN(value) ? 0 : value;

@@ -1,28 +1,28 @@
 import { worstVerdict } from "../outcome/finding.ts";
 import { succeed, type Outcome } from "../outcome/outcome.ts";
-import type { Camp, Ground } from "../plan/camp.ts";
+import type { Camp } from "../plan/camp.ts";
 import { CAUTION_KEYS } from "../plan/cautions.ts";
 import type { Plan, PlanPart, PlannedBerth, Supply, TreesLookedAt } from "../plan/plan.ts";
 import { readingOrder } from "./berth-numbers.ts";
-import { campPlaces } from "./camp-places.ts";
 import type { CampPlace, CampPlaces } from "./camp-places-types.ts";
 import { chooseBerths, type ChosenBerths } from "./choose-berths.ts";
-import { costTerms, placeCosts, UNITS_PER_M } from "./cost-terms.ts";
-import { dealKit, type KitDeal } from "./deal-kit.ts";
+import { PEOPLE_LIMITS, type PeopleRules } from "./choose-berths-people.ts";
+import { toldCostTerms } from "./cost-terms-told.ts";
+import { costTerms, placeCosts, UNITS_PER_M, type CostTerm } from "./cost-terms.ts";
 import { campFindings } from "./findings/camp-wide.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import { hazardsOf } from "./findings/surroundings.ts";
 import { mostMomentNm } from "./findings/trunk.ts";
-import { fitClasses, type FitClass } from "./fit-classes.ts";
-import { HangDesk } from "./hang-desk.ts";
 import { headIsSecond } from "./hang-request.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
 import { planBerth, type EndedBerth } from "./plan-berth.ts";
-import { allowedPlaces } from "./allowed-places.ts";
+import { NO_GROUND, prepareCamp, type PreparedCamp } from "./prepare-camp.ts";
 import type { SpanExtras } from "./span-window.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
 import { unplacedSleepers } from "./unplaced.ts";
+import { peopleFindings } from "./wish-findings.ts";
+import { peopleDistances, type PeopleDistances } from "./wish-measures.ts";
 
 export interface PlanTools {
   readonly solver?: LinearSolver;
@@ -46,48 +46,52 @@ export interface PlanTools {
  * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
  */
 export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
-  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
-  const ground = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
-  const classes = fitClasses(deal.dealt, camp);
-  const desk = new HangDesk(ground.places, classes);
-  const { allowed, refusedEverywhere } = allowedPlaces(ground.places, classes, desk);
-  const work: Work = { camp, engine: tools.engine, deal, ground, classes, desk, allowed, refusedEverywhere };
+  const prepared = prepareCamp(camp);
+  const { ground, classes, allowed, desk } = prepared;
+  const terms = costTerms(camp.rules.spanIdealM.value, { ...camp.rules, ...camp });
+  const work: Work = { ...prepared, engine: tools.engine, terms };
   const { onIncumbent } = tools;
   const chosen = chooseBerths({
     ground,
     capacity: camp.rules.hammocksPerTree.value,
     classes,
     allowed,
-    costUnits: placeCosts(ground.places, costTerms(camp.rules.spanIdealM.value)),
+    costUnits: placeCosts(ground.places, terms),
     desk,
+    people: peopleRules(camp),
     ...(tools.solver === undefined ? {} : { solver: tools.solver }),
     ...(onIncumbent === undefined ? {} : { onIncumbent: (found) => onIncumbent(planOf(work, found)) }),
   });
   return succeed(planOf(work, chosen));
 }
 
-interface Work {
-  readonly camp: Camp;
+interface Work extends PreparedCamp {
   readonly engine: string;
-  readonly deal: KitDeal;
-  readonly ground: CampPlaces;
-  readonly classes: readonly FitClass[];
-  readonly desk: HangDesk;
-  readonly allowed: readonly Uint8Array[];
-  readonly refusedEverywhere: number;
+  readonly terms: readonly CostTerm[];
 }
 
-const NO_GROUND: Ground = { trees: [], pairs: [], obstacles: [], source: "taped", positionErrorM: 0 };
+/** Groups of one zone one after the other, so that they come to lie beside each other. */
+function peopleRules({ groups, rules }: Camp): PeopleRules {
+  const sorted = [...groups].sort((a, b) => byCodeUnit(a.zone ?? "", b.zone ?? "") || byCodeUnit(a.id, b.id));
+  return { groups: sorted, ...(rules.weights === undefined ? {} : { weights: rules.weights }) };
+}
 
 function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const { camp, deal, ground } = work;
   const ended = berthsOf(work, seats);
   const berths = ended.map(({ berth }) => berth);
   const asked = camp.sleepers.length;
-  const findings = [...campFindings(camp, berths.length, asked), ...deal.findings];
+  const people = distancesOf(work, seats);
+  const findings = [
+    ...campFindings(camp, berths.length, asked),
+    ...deal.findings,
+    ...peopleFindings(people),
+  ];
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const { checked, notChecked } = partsChecked(ended, ground);
-  const units = Math.max(search.costUnits, 0);
+  const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
+  const told = toldCostTerms(places, work.terms, people, camp.rules.weights);
+  const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
   return {
     campName: camp.name,
     engine: work.engine,
@@ -102,6 +106,7 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     lowerBound: search.lowerBoundUnits / UNITS_PER_M,
     gap: (units - search.lowerBoundUnits) / Math.max(units, 1),
     method: search.method,
+    costTerms: told,
     berths,
     unplaced: unplacedSleepers(
       { ...work, placed: new Set(berths.map(({ sleeper }) => sleeper)), bound: search.bound },
@@ -112,6 +117,14 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     findings,
     cautions: CAUTION_KEYS,
   };
+}
+
+function distancesOf({ camp, ground }: Work, seats: ChosenBerths["seats"]): PeopleDistances {
+  const lying = seats.map(({ place, kit }) => {
+    const at = ground.places[place]?.middle;
+    return { sleeper: kit.sleeper, ...(at === undefined ? {} : { at }) };
+  });
+  return peopleDistances(lying, camp.groups, PEOPLE_LIMITS);
 }
 
 function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["seats"]): EndedBerth[] {

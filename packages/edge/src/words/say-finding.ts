@@ -78,6 +78,10 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     f.demand < f.limit
       ? `The store has ${f.demand} of the ${f.limit} needed: ${item(f, "kit")}.`
       : `The store has enough: ${item(f, "kit")}.`,
+  "people.group-radius": sayRadius,
+  "people.near": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
+  "people.apart": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
+  "people.zone": (f, names) => measured(`Between ${both(f, names)}, of different zones, it is`, f, distance),
   "night.stop-line-blank": (f) =>
     f.verdict === "clear"
       ? "The wind at which everybody gets up is agreed."
@@ -133,6 +137,23 @@ function sayNoBerth({ subject, demand, limit, about }: Finding): string {
   return about?.[0] === "all-taken"
     ? "Every berth that would serve is taken."
     : "No pair of trees here serves.";
+}
+
+function sayRadius(f: Finding, names: Names): string {
+  const hub = f.about?.[0] === undefined ? "the middle of the group" : names.sleeper(f.about[0]);
+  const [kind, id = ""] = f.subject.split("/");
+  const who = kind === "group" ? `the farthest of ${id}` : names.sleeper(id);
+  return measured(`From ${hub} to ${who} it is`, f, distance);
+}
+
+/** Two people by name: whom the finding is about, and the other. */
+function both({ subject, about }: Finding, names: Names): string {
+  const other = about?.[0] === undefined ? "somebody" : names.sleeper(about[0]);
+  return `${names.sleeper(subject.slice(subject.indexOf("/") + 1))} and ${other}`;
+}
+
+function distance(valueM: number): string {
+  return length(valueM, 1);
 }
 
 function sayLooked(where: "at" | "above"): Say {

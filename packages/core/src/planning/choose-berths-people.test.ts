@@ -1,0 +1,252 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Finding } from "../outcome/finding.ts";
+import type { Camp, Group, Sleeper } from "../plan/camp.ts";
+import { COST_WEIGHTS, type CostWeights } from "../plan/cost-weights.ts";
+import { presetRules } from "../plan/rule-defaults.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Tree } from "../site/tree.ts";
+import { at, camp, sleeper } from "./testing/camp.fixture.ts";
+import { planned } from "./testing/planned.fixture.ts";
+import { WOOD } from "./testing/wood.fixture.ts";
+
+/** Two trees for one berth, its west tree at a spot. Pairs 10 m apart east or 6 m apart north have no others between. */
+function pairAt(x: number, y: number, spanM = 4): Partial<Tree>[] {
+  return [at(x, y), at(x + spanM, y)];
+}
+
+function withPeople(
+  trees: readonly Partial<Tree>[],
+  people: readonly Sleeper[],
+  groups: readonly Group[] = [],
+): Camp {
+  return {
+    ...camp()
+      .trees(...trees)
+      .sleepers(...people)
+      .build(),
+    groups,
+  };
+}
+
+/** Middle of the berth of each sleeper, from the trees of the camp. */
+function spotsOf(plan: Plan, { ground }: Camp): ReadonlyMap<string, readonly [number, number]> {
+  const trees = new Map(ground?.trees.map((tree) => [tree.id, tree]));
+  return new Map(
+    plan.berths.map((berth) => {
+      const [head, foot] = [trees.get(berth.headTree), trees.get(berth.footTree)];
+      if (head === undefined || foot === undefined) throw new Error("a berth without its trees");
+      return [berth.sleeper, [(head.xM + foot.xM) / 2, (head.yM + foot.yM) / 2]] as const;
+    }),
+  );
+}
+
+function apartM(plan: Plan, wood: Camp, a: string, b: string): number {
+  const spots = spotsOf(plan, wood);
+  const [one, other] = [spots.get(a), spots.get(b)];
+  return one === undefined || other === undefined ? NaN : Math.hypot(one[0] - other[0], one[1] - other[1]);
+}
+
+function about(plan: Plan, rule: Finding["rule"]): Finding[] {
+  return plan.findings.filter((finding) => finding.rule === rule);
+}
+
+const TWO_CLEARINGS = [
+  ...[0, 6, 12].flatMap((y) => pairAt(0, y, y === 12 ? 4.3 : 4)),
+  ...[0, 6, 12].flatMap((y) => pairAt(200, y, y === 0 ? 4 : 4.4)),
+];
+
+describe("groups in a plan", () => {
+  const people = [
+    sleeper("a", { group: "g", leads: true }),
+    sleeper("b", { group: "g" }),
+    sleeper("c", { group: "g" }),
+  ];
+
+  it("keeps a group within its radius of the leader, at the price of dearer spans", () => {
+    const wood = withPeople(TWO_CLEARINGS, people, [{ id: "g", withinM: 25 }]);
+    const plan = planned(wood);
+    for (const { id } of people) expect(id === "a" ? 0 : apartM(plan, wood, "a", id)).toBeLessThanOrEqual(25);
+    expect(plan.cost).toBeCloseTo(0.3, 4);
+    expect(plan.lowerBound).toBe(0);
+    expect(about(plan, "people.group-radius")).toMatchObject([
+      { subject: "group/g", verdict: "clear", limit: 25 },
+    ]);
+  });
+
+  it("takes the cheapest places where nobody belongs together", () => {
+    const alone = people.map(({ id }) => sleeper(id));
+    expect(planned(withPeople(TWO_CLEARINGS, alone)).cost).toBe(0);
+  });
+
+  it("says by name who lies beyond the radius where it cannot be kept, and still gives them a berth", () => {
+    const plan = planned(withPeople(TWO_CLEARINGS, people, [{ id: "g", withinM: 5 }]));
+    expect(plan.placed).toBe(3);
+    const beyond = about(plan, "people.group-radius");
+    expect(beyond.map(({ subject, verdict }) => `${subject} ${verdict}`)).toEqual([
+      "sleeper/b look-again",
+      "sleeper/c look-again",
+    ]);
+    expect(plan.costTerms?.find(({ name }) => name === "far")).toMatchObject({ measure: 2, cost: 20 });
+    expect(plan.verdict).toBe("look-again");
+  });
+
+  it("takes anybody's berth as the middle where nobody leads", () => {
+    const row = [0, 6, 12].flatMap((y) => pairAt(0, y));
+    const nobody = people.map((one) => ({ ...one, leads: false }));
+    const plan = planned(withPeople(row, nobody, [{ id: "g", withinM: 6 }]));
+    expect(about(plan, "people.group-radius").map(({ verdict }) => verdict)).toEqual(["clear"]);
+  });
+
+  it("puts the leader where the group needs the hub", () => {
+    const row = [0, 6, 12].flatMap((y) => pairAt(0, y));
+    const wood = withPeople(row, people, [{ id: "g", withinM: 6 }]);
+    const plan = planned(wood);
+    expect([apartM(plan, wood, "a", "b"), apartM(plan, wood, "a", "c")]).toEqual([6, 6]);
+  });
+});
+
+describe("wishes in a plan", () => {
+  const row = [0, 10, 30, 40].flatMap((x) => pairAt(x, 0));
+
+  it("brings together who wishes to be near, and keeps apart who wishes that", () => {
+    const people = [
+      sleeper("a", { near: ["d"] }),
+      sleeper("b", { apart: ["c"] }),
+      sleeper("c"),
+      sleeper("d", { near: ["a"] }),
+    ];
+    const wood = withPeople(
+      [0, 6, 30, 36, 60].flatMap((y) => pairAt(0, y)),
+      people,
+    );
+    const plan = planned(wood);
+    expect(apartM(plan, wood, "a", "d")).toBeLessThanOrEqual(12);
+    expect(apartM(plan, wood, "b", "c")).toBeGreaterThanOrEqual(8);
+    expect(about(plan, "people.near")).toMatchObject([{ verdict: "clear", depth: "why" }]);
+    expect(plan.costTerms?.find(({ name }) => name === "wish")).toMatchObject({ measure: 0, cost: 0 });
+  });
+
+  it("says whose wish is not met where no layout can", () => {
+    const people = [sleeper("a", { apart: ["b"] }), sleeper("b", { apart: ["a"] })];
+    const plan = planned(withPeople([...pairAt(0, 0), ...pairAt(0, 6)], people));
+    expect(about(plan, "people.apart")).toMatchObject([
+      { subject: "sleeper/a", about: ["b"], verdict: "look-again", demand: 6, limit: 8 },
+    ]);
+    expect(plan.costTerms?.find(({ name }) => name === "wish")).toMatchObject({ measure: 1, cost: 2 });
+    expect(plan.verdict).toBe("look-again");
+  });
+
+  it("moves somebody to a dearer place where a wish is worth more", () => {
+    const people = [sleeper("a", { near: ["b"] }), sleeper("b")];
+    const trees = [...pairAt(0, 0), ...pairAt(100, 0), ...pairAt(0, 6, 4.4)];
+    const wood = withPeople(trees, people);
+    const plan = planned(wood);
+    expect(apartM(plan, wood, "a", "b")).toBeLessThanOrEqual(12);
+    expect(plan.cost).toBeCloseTo(0.4, 4);
+  });
+
+  it("keeps different zones apart", () => {
+    const people = ["a", "b", "c", "d"].map((id, index) =>
+      sleeper(id, { group: index % 2 === 0 ? "x" : "y" }),
+    );
+    const groups = [
+      { id: "x", withinM: 20, zone: "west" },
+      { id: "y", withinM: 20, zone: "east" },
+    ];
+    const wood = withPeople(row, people, groups);
+    const plan = planned(wood);
+    for (const one of ["a", "c"]) {
+      for (const other of ["b", "d"]) expect(apartM(plan, wood, one, other)).toBeGreaterThanOrEqual(8);
+    }
+    expect(about(plan, "people.zone")).toEqual([]);
+  });
+});
+
+describe("terms of the cost", () => {
+  const east = [at(0, 0), at(4, 0)];
+  const north = [at(20, 0), at(20, 4)];
+  const weighed = (weights: Partial<CostWeights>, trees: readonly Partial<Tree>[]): Camp => ({
+    ...camp()
+      .trees(...trees)
+      .rules("usual", { ...presetRules("usual"), weights: { ...COST_WEIGHTS, ...weights } })
+      .ground({ meetingPoint: { at: [100, 0] }, slope: { riseRatio: 0.1, downhillRad: 0 } })
+      .night({ windFromRad: 0 })
+      .sleepers(1)
+      .build(),
+  });
+
+  it("lies across the wind only where that is asked for", () => {
+    const crossing = planned(weighed({ wind: 1 }, [...north, ...east])).berths[0];
+    expect([crossing?.headTree, crossing?.footTree].sort()).toEqual(["T03", "T04"]);
+    expect(planned(weighed({ wind: 1 }, north)).cost).toBeCloseTo(1, 4);
+    expect(planned(weighed({}, north)).cost).toBe(0);
+  });
+
+  it("counts the rise along and across a berth", () => {
+    expect(planned(weighed({ slope: 3 }, north)).cost).toBeCloseTo(0.3, 4);
+    expect(planned(weighed({ slope: 3 }, east)).cost).toBeCloseTo(0.3, 4);
+  });
+
+  it("counts the way to the meeting point", () => {
+    expect(planned(weighed({ walk: 0.01 }, east)).cost).toBeCloseTo(0.98, 4);
+    expect(planned(weighed({ walk: 0.01 }, [...east, ...north])).cost).toBeCloseTo(0.8, 2);
+  });
+});
+
+describe("laws of groups and wishes", () => {
+  const MINDED = fc.tuple(WOOD, fc.noBias(fc.nat({ max: 999 }))).map(([wood, salt]): Camp => {
+    const ids = wood.sleepers.map(({ id }) => id);
+    const pick = (index: number): string[] =>
+      ids.filter((_, other) => other !== index && (salt >> other) % 3 === 0);
+    return {
+      ...wood,
+      groups: [
+        { id: "g", withinM: 4 + (salt % 9), zone: "one" },
+        { id: "h", withinM: 8, zone: salt % 2 === 0 ? "one" : "two" },
+      ],
+      sleepers: wood.sleepers.map((one, index) => ({
+        ...one,
+        group: (salt >> index) % 2 === 0 ? "g" : "h",
+        leads: index < 2,
+        near: pick(index).slice(0, 1),
+        apart: pick(index).slice(1, 2),
+      })),
+    };
+  });
+
+  it("places as many as without them, within the same bounds, and tells true distances", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(MINDED, (wood) => {
+        const free = wood.sleepers.map((one) => ({ ...one, near: [], apart: [] }));
+        const [plan, plain] = [planned(wood), planned({ ...wood, groups: [], sleepers: free })];
+        expect([plan.placed, plan.bound]).toEqual([plain.placed, plain.bound]);
+        expect(plan.lowerBound).toBeLessThanOrEqual(plain.cost + 1e-9);
+        expect(plan.cost).toBeGreaterThanOrEqual(plain.cost - 1e-9);
+        const terms = plan.costTerms ?? [];
+        expect(terms.reduce((sum, { cost }) => sum + cost, 0)).toBeCloseTo(plan.cost, 6);
+        for (const { rule, subject, about: others = [], demand } of plan.findings) {
+          if (!rule.startsWith("people.") || !subject.startsWith("sleeper/")) continue;
+          told++;
+          expect(demand).toBeCloseTo(
+            apartM(plan, wood, subject.slice("sleeper/".length), others[0] ?? ""),
+            9,
+          );
+        }
+      }),
+      { seed: 1, numRuns: 25 },
+    );
+    expect(told).toBeGreaterThan(5);
+  });
+
+  it("answers the same, however groups and sleepers are listed", () => {
+    fc.assert(
+      fc.property(MINDED, (wood) => {
+        const turned = { ...wood, groups: wood.groups.toReversed() };
+        expect(planned(turned).cost).toBe(planned(wood).cost);
+      }),
+      { seed: 2, numRuns: 12 },
+    );
+  });
+});

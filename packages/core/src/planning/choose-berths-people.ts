@@ -1,0 +1,187 @@
+import type { Group } from "../plan/camp.ts";
+import { COST_WEIGHTS, type CostWeights } from "../plan/cost-weights.ts";
+import { DEFAULTS } from "../plan/defaults.ts";
+import { listsOf } from "./berth-search-lists.ts";
+import type { BerthSearch } from "./berth-search-types.ts";
+import type { CampPlaces } from "./camp-places-types.ts";
+import { UNITS_PER_M } from "./cost-terms.ts";
+import { berthBurden, MOST_WEIGHED } from "./deal-berths.ts";
+import type { DealtKit } from "./dealt-kit.ts";
+import type { GroupSearch, GroupSearchInput, SearchKind } from "./group-types.ts";
+import { searchWishes } from "./wish-search.ts";
+import type { PeopleLimits } from "./wish-measures.ts";
+
+/** Who belongs together, and what it counts. */
+export interface PeopleRules {
+  readonly groups: readonly Group[];
+  readonly weights?: CostWeights;
+}
+
+/** How near is near, and how far is apart. */
+export const PEOPLE_LIMITS: PeopleLimits = {
+  nearM: DEFAULTS["people.near_m"].value,
+  apartM: DEFAULTS["people.apart_m"].value,
+};
+
+/** One who is given a berth. */
+export interface Claimant {
+  readonly classIndex: number;
+  readonly kit: DealtKit;
+}
+
+/** People who are dealt berths together: those of one group, or all who have none. */
+export interface DealBlock {
+  /** Indices of claimants. */
+  readonly people: readonly number[];
+  readonly places: readonly number[];
+  /** Place of the hub, where only a leader may lie; −1 for none. */
+  readonly hub: number;
+}
+
+/** Claimants by class, group and whether they lead. */
+export function kindsOf(
+  people: readonly Claimant[],
+  groups: readonly Group[],
+): { readonly kinds: readonly SearchKind[]; readonly members: readonly (readonly number[])[] } {
+  const byKey = new Map<string, { readonly kind: Omit<SearchKind, "people">; readonly members: number[] }>();
+  for (const [person, { classIndex, kit }] of people.entries()) {
+    const group = groups.findIndex(({ id }) => id === kit.sleeper.group);
+    const leads = group >= 0 && kit.sleeper.leads;
+    const key = `${classIndex} ${group} ${String(leads)}`;
+    const found = byKey.get(key);
+    if (found === undefined) byKey.set(key, { kind: { classIndex, group, leads }, members: [person] });
+    else found.members.push(person);
+  }
+  const all = [...byKey.values()];
+  return {
+    kinds: all.map(({ kind, members }) => ({ ...kind, people: members.length })),
+    members: all.map(({ members }) => members),
+  };
+}
+
+/** The blocks of a layout that was dealt to groups. */
+export function blocksOf(
+  { kinds, groups }: Pick<GroupSearchInput, "kinds" | "groups">,
+  { seats, hubs }: GroupSearch,
+  members: readonly (readonly number[])[],
+): DealBlock[] {
+  return [-1, ...groups.keys()].map((group) => {
+    const own = [...kinds.keys()].filter((kind) => kinds[kind]?.group === group);
+    const leads = own.some((kind) => kinds[kind]?.leads);
+    return {
+      people: own.flatMap((kind) => members[kind] ?? []).sort((a, b) => a - b),
+      places: seats.filter(({ kind }) => own.includes(kind)).map(({ place }) => place),
+      hub: leads ? (hubs[group] ?? -1) : -1,
+    };
+  });
+}
+
+export interface WishTask {
+  readonly ground: CampPlaces;
+  readonly capacity: number;
+  readonly costUnits: Float64Array;
+  readonly rules: PeopleRules;
+  readonly people: readonly Claimant[];
+  readonly serves: (person: number, place: number) => boolean;
+  readonly highestStrapM: (person: number, place: number) => number;
+}
+
+export interface PlacesByWish {
+  readonly placeOf: Int32Array;
+  /** Cost of the places, with what is amiss among people [units]. */
+  readonly units: number;
+}
+
+/** Places after people have changed them for the sake of who lies near whom. */
+export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
+  const { ground, people, rules } = task;
+  const wishes = wishPeople(people, rules.groups);
+  const weights = rules.weights ?? COST_WEIGHTS;
+  const { places, anchors, conflicts } = ground;
+  return searchWishes({
+    people: wishes,
+    prices: {
+      farUnits: Math.round(weights.far * UNITS_PER_M),
+      wishUnits: Math.round(weights.wish * UNITS_PER_M),
+      spreadUnitsPerM: weights.spread * UNITS_PER_M,
+      ...PEOPLE_LIMITS,
+    },
+    start,
+    spots: places.map(({ middle }) => middle),
+    costUnits: task.costUnits,
+    first: Int32Array.from(places, ({ first }) => first),
+    second: Int32Array.from(places, ({ second }) => second),
+    conflicts: listsOf(places.length, (tell) => {
+      for (const [a, b] of conflicts) {
+        tell(a, b);
+        tell(b, a);
+      }
+    }),
+    trees: anchors.length,
+    capacity: task.capacity,
+    serves: task.serves,
+    burden: people.length > MOST_WEIGHED ? () => 0 : (person, place) => burdenOf(task, person, place),
+  });
+}
+
+function burdenOf({ people, ground, highestStrapM }: WishTask, person: number, place: number): number {
+  const sleeper = people[person]?.kit.sleeper;
+  const there = ground.places[place];
+  if (sleeper === undefined || there === undefined) return 0;
+  return berthBurden(sleeper, there, highestStrapM(person, place));
+}
+
+type Wishes = Parameters<typeof searchWishes>[0]["people"];
+
+function wishPeople(people: readonly Claimant[], groups: readonly Group[]): Wishes {
+  const sleepers = people.map(({ kit }) => kit.sleeper);
+  const indexOf = new Map(sleepers.map(({ id }, index) => [id, index]));
+  const groupOf = Int32Array.from(sleepers, ({ group }) => groups.findIndex(({ id }) => id === group));
+  const zones = [...new Set(groups.flatMap(({ zone }) => zone ?? []))];
+  return {
+    groupOf,
+    groups: groups.map(({ withinM }, group) => {
+      const members = [...groupOf.keys()].filter((person) => groupOf[person] === group);
+      const leaders = members.filter((person) => sleepers[person]?.leads);
+      return { withinM, members, hubs: leaders.length > 0 ? leaders : members };
+    }),
+    near: pairsOf(sleepers, indexOf, "near"),
+    apart: pairsOf(sleepers, indexOf, "apart"),
+    zoneOf: groupOf.map((group) => zones.indexOf(groups[group]?.zone ?? "")),
+  };
+}
+
+function pairsOf(
+  sleepers: readonly DealtKit["sleeper"][],
+  indexOf: ReadonlyMap<string, number>,
+  wish: "near" | "apart",
+): (readonly [number, number])[] {
+  const found = new Map<string, readonly [number, number]>();
+  for (const [person, sleeper] of sleepers.entries()) {
+    for (const id of sleeper[wish]) {
+      const other = indexOf.get(id);
+      if (other === undefined || other === person) continue;
+      const pair = [Math.min(person, other), Math.max(person, other)] as const;
+      found.set(pair.join(" "), pair);
+    }
+  }
+  return [...found.values()];
+}
+
+/** Whether people mind more than lying within reach of their group. */
+export function mindsMore(people: readonly Claimant[], rules: PeopleRules | undefined): boolean {
+  if (rules === undefined) return false;
+  const { near, apart, zoneOf } = wishPeople(people, rules.groups);
+  return near.length + apart.length > 0 || new Set([...zoneOf].filter((zone) => zone >= 0)).size > 1;
+}
+
+/** A search whose berths are others than those it found. */
+export function withPlaces(
+  search: BerthSearch,
+  chosen: BerthSearch["chosen"],
+  costUnits: Float64Array,
+): BerthSearch {
+  const cost = chosen.reduce((sum, { place }) => sum + (costUnits[place] ?? 0), 0);
+  const proven = search.placed === search.bound && cost === search.lowerBoundUnits;
+  return { ...search, chosen, costUnits: cost, proven };
+}

@@ -1,0 +1,43 @@
+import { kept, type Finding } from "../outcome/finding.ts";
+import type { Distance, PeopleDistances } from "./wish-measures.ts";
+
+/**
+ * Findings about who lies near whom. A group whose people all lie within its radius is told once, by the farthest of
+ * them; whoever lies beyond it is told by name. Wishes that are met are told to who asks why.
+ */
+export function peopleFindings({ groups, near, apart, zones }: PeopleDistances): Finding[] {
+  return [
+    ...groups.flatMap(({ group, members }) => {
+      const beyond = members.filter(({ met }) => !met);
+      if (beyond.length > 0) return beyond.map((one) => finding("people.group-radius", one, "at-most"));
+      const [farthest] = [...members].sort((a, b) => b.apartM - a.apartM);
+      return farthest === undefined
+        ? []
+        : [{ ...finding("people.group-radius", farthest, "at-most"), subject: `group/${group}` }];
+    }),
+    ...near.map((one) => finding("people.near", one, "at-most")),
+    ...apart.map((one) => finding("people.apart", one, "at-least")),
+    ...zones.map((one) => finding("people.zone", one, "at-least")),
+  ];
+}
+
+function finding(
+  rule: "people.group-radius" | "people.near" | "people.apart" | "people.zone",
+  { sleeper, other, apartM, limitM, met }: Distance,
+  sense: "at-most" | "at-least",
+): Finding {
+  const told = kept(
+    {
+      rule,
+      source: rule === "people.group-radius" ? "camp-file" : "common-practice",
+      subject: `sleeper/${sleeper}`,
+      sense,
+      demand: apartM,
+      limit: limitM,
+      unit: "m",
+      about: [other],
+    },
+    "look-again",
+  );
+  return met ? { ...told, depth: "why" } : told;
+}

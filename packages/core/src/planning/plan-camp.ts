@@ -82,11 +82,7 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const berths = ended.map(({ berth }) => berth);
   const asked = camp.sleepers.length;
   const people = distancesOf(work, seats);
-  const findings = [
-    ...campFindings(camp, berths.length, asked),
-    ...deal.findings,
-    ...peopleFindings(people),
-  ];
+  const findings = [...campFindings(camp, berths.length, asked), ...deal.findings, ...peopleFindings(people)];
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const { checked, notChecked } = partsChecked(ended, ground);
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);

@@ -1,7 +1,15 @@
-import { inDegrees, radians, type Finding, type Plan, type PlannedBerth } from "@nightspan/core";
+import {
+  inDegrees,
+  radians,
+  type Finding,
+  type OkRange,
+  type Plan,
+  type PlannedBerth,
+} from "@nightspan/core";
 import { hangFile } from "./hang-file.ts";
 import { convert, present } from "./optional.ts";
 import { PLAN_FORMAT, type FindingFile, type PlanFile } from "./plan-schema.ts";
+import { requestFile } from "./request-file.ts";
 import { tidy } from "./tidy.ts";
 
 /** The plan in the form of its file. What was not computed is left out and stands in `not_checked`. */
@@ -48,11 +56,17 @@ function berthFile(berth: PlannedBerth): PlanFile["berths"][number] {
     ground_known: berth.groundKnown,
     step_it_out: berth.stepItOut,
     hang: hangFile(berth.hang),
+    request: berth.request === undefined ? undefined : requestFile(berth.request),
+    span_window: berth.spanWindow === undefined ? undefined : windowFile(berth.spanWindow),
     kit: { ...berth.kit },
     set_by: berth.setBy,
     verdict: berth.verdict,
     findings: berth.findings.map(findingFile),
   });
+}
+
+function windowFile({ low, high, bindsLow, bindsHigh }: OkRange): PlanFile["berths"][number]["span_window"] {
+  return { low: tidy(low), high: tidy(high), binds_low: bindsLow, binds_high: bindsHigh };
 }
 
 function supplyFile({ blockedBy, trees, usable, pairs, berths }: Plan["supply"]): PlanFile["supply"] {

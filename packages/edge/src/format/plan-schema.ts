@@ -52,6 +52,45 @@ export const hangSchema = z.object({
   notes: z.optional(z.array(name())),
 });
 
+const treeSchema = z.object({ dbh_cm: amount(), elevation_m: amount() });
+
+/** What a hang was asked for: all that the as-hung check needs beside the span. */
+export const requestSchema = z.object({
+  span_error_m: z.optional(amount()),
+  head: treeSchema,
+  foot: treeSchema,
+  hammock: z.object({
+    length_m: amount(),
+    ridgeline_m: z.optional(amount()),
+    mass_kg: amount(),
+    ea_n: z.optional(amount()),
+  }),
+  suspension: z.object({
+    type: choice("tied-webbing", "whoopie-sling"),
+    min_m: amount(),
+    max_m: z.optional(amount()),
+    ea_n: z.optional(amount()),
+  }),
+  sleeper: z.object({ mass_kg: amount(), stature_m: amount() }),
+  targets: z.object({
+    angle_deg: amount(),
+    seat_height_m: z.optional(amount()),
+    foot_raise_m: amount(),
+  }),
+  limits: z.object({
+    angle_min_deg: amount(),
+    angle_max_deg: amount(),
+    reach_m: z.optional(amount()),
+    strap_height_max_m: z.optional(amount()),
+    low_point_max_m: z.optional(amount()),
+    low_point_min_m: amount(),
+    seat_height_min_m: amount(),
+    seat_height_max_m: amount(),
+    foot_raise_min_m: amount(),
+    foot_raise_max_m: amount(),
+  }),
+});
+
 const berthSchema = z.object({
   id: name(),
   sleeper: name(),
@@ -63,6 +102,8 @@ const berthSchema = z.object({
   ground_known: z.boolean(),
   step_it_out: z.boolean(),
   hang: hangSchema,
+  request: z.optional(requestSchema),
+  span_window: z.optional(okSchema),
   kit: z.object({
     hammock: z.optional(name()),
     suspension: z.optional(name()),
@@ -124,5 +165,6 @@ export const planSchema = z.object({
 });
 
 export type PlanFile = z.infer<typeof planSchema>;
+export type RequestFile = z.infer<typeof requestSchema>;
 export type HangFile = z.infer<typeof hangSchema>;
 export type FindingFile = z.infer<typeof findingSchema>;

@@ -1,6 +1,7 @@
 import type { Camp } from "../../plan/camp.ts";
 import type { Plan } from "../../plan/plan.ts";
 import { prepareCamp } from "../prepare-camp.ts";
+import { findBottleneck } from "./bottleneck.ts";
 import { counterfactuals, type CounterfactualOptions } from "./counterfactuals.ts";
 
 /**
@@ -14,5 +15,10 @@ import { counterfactuals, type CounterfactualOptions } from "./counterfactuals.t
 export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptions = {}): Plan {
   if (plan.placed >= plan.asked) return plan;
   const prepared = prepareCamp(camp);
-  return { ...plan, counterfactuals: counterfactuals(prepared, plan.placed, options) };
+  const bottleneck = findBottleneck(prepared, plan, options.solver);
+  return {
+    ...plan,
+    counterfactuals: counterfactuals(prepared, plan.placed, options),
+    ...(bottleneck === undefined ? {} : { bottleneck }),
+  };
 }

@@ -114,19 +114,35 @@ function cautionsAt(top: number, camp: Camp, words: Words): Block {
     word("defer.all", { who: listed(DEFER_KEYS.map((key) => word(`defer.${key}`))) }),
     where,
   ];
-  const lines = texts.flatMap(
+  const blocks = texts.map(
     (item) => wrapped(item, [0, 0], { ...NOTE, weight: 500, width: COLUMN }, words).items,
   );
-  const perColumn = Math.ceil(lines.length / 2);
+  const first = evenSplit(blocks.map(({ length }) => length));
+  const columns = [blocks.slice(0, first).flat(), blocks.slice(first).flat()] as const;
+  const most = Math.max(...columns.map(({ length }) => length));
   // A long way to the ground fallback draws the lines closer, never off the card.
-  const leading = Math.min(NOTE.leading, (CARD.height - EDGE - top - 4) / (perColumn - 1));
-  const items = lines.flatMap((item, index): Item[] => {
-    if (item.kind !== "text") return [];
-    const second = index >= perColumn;
-    const row = second ? index - perColumn : index;
-    return [{ ...item, class: "ns-caution", at: [second ? SECOND : LEFT, top + 4 + row * leading] }];
+  const leading = Math.min(NOTE.leading, (CARD.height - EDGE - top - 4) / (most - 1));
+  const items = columns.flatMap((lines, column) =>
+    lines.flatMap((item, row): Item[] => {
+      if (item.kind !== "text") return [];
+      const at: XY = [column === 0 ? LEFT : SECOND, top + 4 + row * leading];
+      return [{ ...item, class: "ns-caution", at }];
+    }),
+  );
+  return { items: [rule(top), ...items], bottom: top + 4 + (most - 1) * leading };
+}
+
+/** How many blocks go into the first of two columns, each block whole, so that the longer column is shortest. */
+function evenSplit(lengths: readonly number[]): number {
+  const all = lengths.reduce((sum, length) => sum + length, 0);
+  let best = { count: 0, longer: all };
+  let first = 0;
+  lengths.forEach((length, index) => {
+    first += length;
+    const longer = Math.max(first, all - first);
+    if (longer < best.longer) best = { count: index + 1, longer };
   });
-  return { items: [rule(top), ...items], bottom: top + 4 + (perColumn - 1) * leading };
+  return best.count;
 }
 
 /** The cautions by what they are about, so that the short ones share a line. */

@@ -28,17 +28,17 @@ interface Column {
 
 const COLUMNS = {
   no: { title: "leaders.no", x: LEFT + 1.5, anchor: "start", width: 9 },
-  name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 42 },
-  trees: { title: "leaders.trees", x: LEFT + 58, anchor: "start", width: 52 },
+  name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 43 },
+  trees: { title: "leaders.trees", x: LEFT + 59, anchor: "start", width: 50 },
   steps: { title: "leaders.steps", x: LEFT + 120, anchor: "end", width: 12 },
-  head: { title: "leaders.head", x: LEFT + 141, anchor: "end", width: 22 },
-  foot: { title: "leaders.foot", x: LEFT + 176, anchor: "end", width: 36 },
-  tarp: { title: "leaders.tarp", x: LEFT + 180, anchor: "start", width: 18 },
-  kit: { title: "leaders.kit", x: LEFT + 200, anchor: "start", width: 28 },
-  buddy: { title: "leaders.buddy", x: LEFT + 236, anchor: "middle", width: 11 },
-  looked: { title: "leaders.looked", x: LEFT + 248, anchor: "middle", width: 12 },
-  sat: { title: "leaders.sat", x: LEFT + 260, anchor: "middle", width: 10 },
-  dusk: { title: "leaders.dusk", x: LEFT + 271, anchor: "middle", width: 10 },
+  head: { title: "leaders.head", x: LEFT + 143, anchor: "end", width: 22 },
+  foot: { title: "leaders.foot", x: LEFT + 178, anchor: "end", width: 36 },
+  tarp: { title: "leaders.tarp", x: LEFT + 182, anchor: "start", width: 17 },
+  kit: { title: "leaders.kit", x: LEFT + 200, anchor: "start", width: 27 },
+  buddy: { title: "leaders.buddy", x: LEFT + 234, anchor: "middle", width: 12 },
+  looked: { title: "leaders.looked", x: LEFT + 249, anchor: "middle", width: 13 },
+  sat: { title: "leaders.sat", x: LEFT + 261, anchor: "middle", width: 10 },
+  dusk: { title: "leaders.dusk", x: LEFT + 271.5, anchor: "middle", width: 10 },
 } as const satisfies Readonly<Record<string, Column>>;
 
 /** The leader's sheet: one table, a row a berth, nine millimetres a row; the head is repeated on each page. */
@@ -165,7 +165,7 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
         fill: "on-action",
       }),
     ]),
-    cell(COLUMNS.name, name(sleeper.name), 700),
+    ...nameCell(sleeper.name, base, words),
     ...treesCell(facts, base, words),
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
     cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
@@ -195,6 +195,24 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
       { stroke: "ink", width: heavyRule ? 0.6 : 0.2, cap: "butt" },
     ),
   ];
+}
+
+/** A name that is too long for one line stands in two smaller ones. */
+function nameCell(written: string, base: number, words: Words): readonly Item[] {
+  const { x, width } = COLUMNS.name;
+  const said = name(written);
+  if (words.measure(words.labels(said), TYPE_MM.body, 700) <= width) {
+    return [text(said, [x, base], { size: TYPE_MM.body, weight: 700 })];
+  }
+  const small = {
+    size: TYPE_MM.note,
+    weight: 700,
+    width,
+    leading: TYPE_MM.note * 1.1,
+    mostLines: 2,
+  } as const;
+  const { lines } = wrapped(said, [0, 0], small, words);
+  return wrapped(said, [x, base - (lines > 1 ? 2 : 0.3)], small, words).items;
 }
 
 /** Both tags, and which of the two wants somebody to look at it. */

@@ -24,7 +24,7 @@ const CLOTH_IN_SIGHT = 50;
 export function berthPlates(placed: readonly PlacedBerth[], view: MapView, detail: "leaf" | "span"): Plates {
   const height = HEIGHT[detail];
   const taken = new TakenBoxes(40);
-  for (const box of placed.flatMap(bodyBoxes)) taken.take(box);
+  for (const box of placed.flatMap((one) => [...bodyBoxes(one), ...endBoxes(one)])) taken.take(box);
   const boxes: Box[] = [];
   const items = placed.map((one) => {
     const { id, verdict } = one.berth;
@@ -75,6 +75,11 @@ export function bodyBoxes({ head, foot }: PlacedBerth): Box[] {
     const at = (index + 1) / beads;
     return boxAround([head[0] + (foot[0] - head[0]) * at, head[1] + (foot[1] - head[1]) * at], 6);
   });
+}
+
+/** Room of the two trees, with the rings that may stand round them. */
+function endBoxes({ head, foot }: PlacedBerth): Box[] {
+  return [boxAround(head, 10), boxAround(foot, 10)];
 }
 
 /** Plates alone, for a whole wood; those that would touch are one plate, "7 to 12". */

@@ -32,6 +32,8 @@ export interface MapOptions extends ViewWish {
   readonly refused?: readonly (readonly [string, string])[];
   /** False leaves out the legend and who looked, for a page that has its own. */
   readonly legend?: boolean;
+  /** False leaves out the sleepers' names, for a sheet that lists them. */
+  readonly names?: boolean;
   /** False leaves out who looked at the trees, for a sheet that says it beside the verdict. */
   readonly lookedAt?: boolean;
 }
@@ -287,8 +289,8 @@ function tagLabels({ stems, carrying, view }: Sheet): LabelWish[] {
   });
 }
 
-function nameLabels({ berths, view }: Sheet): LabelWish[] {
-  if (detailOf(view) === "plate") return [];
+function nameLabels({ berths, view, options }: Sheet): LabelWish[] {
+  if (options.names === false || detailOf(view) === "plate") return [];
   const size = view.widthPx >= 700 ? TYPE.body : TYPE.note;
   return berths.map(({ berth, middle }) => ({
     item: name(berth.sleeper),

@@ -4,32 +4,67 @@ import { TYPE } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Item, Scene } from "../scene/scene.ts";
-import { box, group, line, text } from "../scene/shapes.ts";
+import { box, group, line, stroke, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
+import { berthList, berthListWidth } from "./berth-list.ts";
 import { mapScene, type MapOptions } from "./map-scene.ts";
 
 const HEAD = 76;
 const EDGE = 16;
 
-/** The map as a sheet of its own: camp, day and verdict above, what was looked at and every caution below. */
+/**
+ * The map as a sheet of its own: camp, day and verdict above, what was looked at and every caution below; on a broad
+ * sheet the names stand in a list beside the map instead of on it.
+ */
 export function mapSheetScene(plan: Plan, camp: Camp, options: MapOptions): Scene {
-  const map = mapScene(plan, camp, { ...options, lookedAt: false });
+  const { map, beside } = mapAndNames(plan, camp, options);
   const foot = footer(plan, camp, map.size.height + HEAD, options);
   return {
     ...map,
     name: "map-sheet",
-    size: { ...map.size, height: foot.bottom + EDGE },
+    size: { ...map.size, width: options.widthPx, height: foot.bottom + EDGE },
     ground: "paper",
     items: [
       group([box([0, 0], map.size.width, map.size.height, { fill: map.ground }), ...map.items], {
         move: [0, HEAD],
       }),
+      ...beside,
       ...header(plan, camp, options),
       ...foot.items,
     ],
   };
 }
+
+interface MapAndNames {
+  readonly map: Scene;
+  /** The list of names, where there is room for one. */
+  readonly beside: readonly Item[];
+}
+
+function mapAndNames(plan: Plan, camp: Camp, options: MapOptions): MapAndNames {
+  const { widthPx } = options;
+  const count = plan.berths.length;
+  const guess = berthListWidth(count, options.heightPx ?? 0.6 * widthPx, widthPx);
+  if (guess !== undefined && widthPx >= BROAD_PX) {
+    const narrower = { ...options, widthPx: widthPx - guess, lookedAt: false, names: false };
+    const map = mapScene(plan, camp, narrower);
+    const { width, height } = map.size;
+    if ((berthListWidth(count, height, widthPx) ?? Infinity) <= guess) {
+      const names = new Map(camp.sleepers.map(({ id, name: written }) => [id, written]));
+      const berths = plan.berths.map(({ id, sleeper, verdict }) => {
+        return { id, sleeper: names.get(sleeper) ?? sleeper, verdict };
+      });
+      const panel = box([width, HEAD], guess, height, { fill: "paper" });
+      const edge = stroke([width, HEAD, width, HEAD + height], { stroke: "ink", width: 1.5 });
+      return { map, beside: [panel, edge, berthList(berths, width, HEAD, height)] };
+    }
+  }
+  return { map: mapScene(plan, camp, { ...options, lookedAt: false }), beside: [] };
+}
+
+/** Narrower sheets have the names on the map alone [px]. */
+const BROAD_PX = 900;
 
 /** Camp and day at the left, the verdict in plate and word at the right, over one rule. */
 function header(plan: Plan, camp: Camp, { words, widthPx }: MapOptions): Item[] {

@@ -1,4 +1,6 @@
-import type { BerthSearchInput } from "../berth-search-types.ts";
+import { dealPlaces } from "../berth-search-deal.ts";
+import { searchModel } from "../berth-search-model.ts";
+import type { BerthSearch, BerthSearchInput } from "../berth-search-types.ts";
 import { searchBerths } from "../berth-search.ts";
 import type { LinearSolver } from "../linear-solver.ts";
 import type { PreparedCamp } from "../prepare-camp.ts";
@@ -12,8 +14,8 @@ export interface PlacedCount {
 /**
  * How many people of a camp can have a berth at all, whatever it costs and whoever lies near whom.
  *
- * The search runs on what nobody has refused yet; each hang it chooses is then asked for, and where one is refused
- * the search runs again. So the count is that of the plan, and the bound holds.
+ * The search runs on what nobody has refused yet; each hang it chooses is then asked for. Where one is refused, the
+ * places are dealt anew among all classes; where that fails too, the search runs again without what was refused.
  *
  * Source   layout-search (handbook/planning.md)
  */
@@ -23,7 +25,9 @@ export function countPlaced(prepared: PreparedCamp, solver?: LinearSolver): Plac
   for (;;) {
     const search = searchBerths(countInput(prepared, allowed), solver === undefined ? {} : { solver });
     const wrong = search.chosen.filter(({ classIndex, place }) => !desk.serves(classIndex, place));
-    if (wrong.length === 0) return { placed: search.placed, bound: search.bound };
+    if (wrong.length === 0 || canBeDealt(prepared, search)) {
+      return { placed: search.placed, bound: search.bound };
+    }
     for (const classIndex of new Set(wrong.map((one) => one.classIndex))) {
       allowed[classIndex]?.forEach((flag, place, row) => {
         row[place] = flag === 1 && desk.serves(classIndex, place) ? 1 : 0;
@@ -47,4 +51,20 @@ function countInput(
       costUnits: Float64Array.from(allowed[index] ?? [], (flag) => flag - 1),
     })),
   };
+}
+
+/** Whether the places found can be given to classes whose hangs all serve there. */
+function canBeDealt({ ground, classes, desk }: PreparedCamp, { chosen }: BerthSearch): boolean {
+  const places = chosen.map(({ place }) => place);
+  const model = searchModel({
+    trees: ground.anchors.length,
+    places: places.flatMap((place) => ground.places[place] ?? []),
+    capacity: places.length,
+    conflicts: [],
+    classes: classes.map(({ members }, index) => ({
+      people: members.length,
+      costUnits: Float64Array.from(places, (place) => (desk.serves(index, place) ? 0 : -1)),
+    })),
+  });
+  return dealPlaces(model, [...places.keys()]) !== undefined;
 }

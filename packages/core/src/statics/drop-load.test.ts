@@ -2,7 +2,7 @@ import { checks } from "@nightspan/checks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import rows from "./drop-load.checks.json" with { type: "json" };
-import { dropLoad } from "./drop-load.ts";
+import { dropLoad, HARD_SITTING_FACTOR } from "./drop-load.ts";
 
 function peakOf(weightN: number, dropM: number, stiffnessNPerM: number): number {
   const outcome = dropLoad({ weightN, dropM, stiffnessNPerM });
@@ -27,6 +27,14 @@ describe("drop-load", () => {
       }),
       { seed: 1, numRuns: 200 },
     );
+  });
+
+  it("comes to the factor of hard sitting from a fall of a seventh of the still stretch", () => {
+    // (2.13 − 1)² = 1 + 2 k h / W, so h = 0.138 W/k: the two figures stand beside each other, not upon each other.
+    const [weightN, stiffnessNPerM] = [800, 20_000];
+    const stretchM = weightN / stiffnessNPerM;
+    expect(peakOf(weightN, 0.1384 * stretchM, stiffnessNPerM) / weightN).toBeCloseTo(HARD_SITTING_FACTOR, 3);
+    expect(peakOf(weightN, 0, stiffnessNPerM) / weightN).toBeLessThan(HARD_SITTING_FACTOR);
   });
 
   it("grows with the drop and with the stiffness", () => {

@@ -6,8 +6,9 @@ type SuspensionKind = HangInput["suspension"]["type"];
 export const CLOTH_CELLS = 32;
 
 /**
- * Stiffness EA of one strap where nobody states it [N]. Source: common-practice, from memory: a 25 mm
- * polyester webbing gives about 2 % at 800 N, a spliced sling of slick fibre under 1 %.
+ * Stiffness EA of one strap where nobody states it [N]. Source: sling-practice for webbing: polyester slings give 3 to
+ * 7 % at a fifth of breaking, so EA is 2.9 to 6.7 times the breaking strength, 20 to 47 kN for 7 kN (nylon 2.0 to 3.3
+ * times, half of that). Slings of slick fibre: common-practice, from memory, under 1 % at 800 N.
  * Spread: half to twice (see the band).
  */
 export const STRAP_EA_N: Readonly<Record<SuspensionKind, number>> = {

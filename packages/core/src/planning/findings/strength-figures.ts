@@ -2,7 +2,7 @@
  * Peak over still weight, sitting down hard: the highest vertical force on a seat, 20 people on a chair.
  * Spread not printed. Source: ergonomics-2016 (abstract).
  */
-export const SITTING_DOWN_HARD = 2.13;
+export { HARD_SITTING_FACTOR as SITTING_DOWN_HARD } from "../../statics/drop-load.ts";
 
 /** Share of its strength that webbing keeps with a knot in it; the low end of what was read. Source: knot-strength. */
 export const KNOT_KEEPS = 0.5;

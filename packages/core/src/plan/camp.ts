@@ -45,6 +45,8 @@ export interface Ground {
   readonly slope?: { readonly riseRatio: number; readonly downhillRad: number };
   readonly source: PositionSource;
   readonly positionErrorM: number;
+  /** Look for places that serve though every position is off by so much; negative: that may serve somewhere [m]. */
+  readonly offM?: number;
   readonly meetingPoint?: Spot;
   readonly muster?: Spot;
   readonly fallback?: Spot;

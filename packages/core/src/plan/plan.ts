@@ -25,6 +25,8 @@ export interface Plan {
   readonly method: string;
   /** What the cost is made of: every term that has a weight, or that something was amiss in. */
   readonly costTerms?: readonly PlanCostTerm[];
+  /** How many would have a berth were positions off; absent where they were taped as well as usual. */
+  readonly robust?: RobustCount;
   readonly berths: readonly PlannedBerth[];
   readonly unplaced: readonly Unplaced[];
   /** What one change alone would do, where not everybody has a berth; absent where nobody asked. */
@@ -45,6 +47,16 @@ export interface PlanCostTerm {
   readonly weight: number;
   readonly measure: number;
   readonly cost: number;
+}
+
+/** What an error of the survey does to the number who have a berth. */
+export interface RobustCount {
+  /** By how much any position on the map may be off [m]. */
+  readonly errorM: number;
+  /** At berths that serve wherever all really stands within that error: at least so many. */
+  readonly placed: number;
+  /** Nowhere that all may stand within that error could more have a berth. */
+  readonly most: number;
 }
 
 /** Trees that carry berths: how many somebody looked at, who and when. */

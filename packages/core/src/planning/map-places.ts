@@ -21,6 +21,7 @@ export function mapPlaces(ground: Ground, rules: HouseRules): CampPlaces {
     halfWidthM: rules.footprintHalfWidthM.value,
     deadTreeHeights: rules.deadTreeHeights.value,
     doubtfulTreeHeights: (rules.doubtfulTreeHeights ?? rules.deadTreeHeights).value,
+    ...(ground.offM === undefined ? {} : { offM: ground.offM }),
   });
   return {
     anchors: trees.map((tree) => ({ id: tree.id, tree })),

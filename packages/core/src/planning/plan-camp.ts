@@ -18,6 +18,7 @@ import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
 import { planBerth, type EndedBerth } from "./plan-berth.ts";
 import { NO_GROUND, prepareCamp, type PreparedCamp } from "./prepare-camp.ts";
+import { findRobustCount } from "./robust-count.ts";
 import type { SpanExtras } from "./span-window.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
 import { unplacedSleepers } from "./unplaced.ts";
@@ -62,7 +63,8 @@ export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
     ...(tools.solver === undefined ? {} : { solver: tools.solver }),
     ...(onIncumbent === undefined ? {} : { onIncumbent: (found) => onIncumbent(planOf(work, found)) }),
   });
-  return succeed(planOf(work, chosen));
+  const robust = findRobustCount(camp, tools.solver);
+  return succeed({ ...planOf(work, chosen), ...(robust === undefined ? {} : { robust }) });
 }
 
 interface Work extends PreparedCamp {

@@ -5,6 +5,7 @@ import { hexagonFootprint } from "./hexagon-footprint.ts";
 import { hindrances } from "./hindrances.ts";
 import type { GroundXY } from "./obstacle.ts";
 import type { BlockedPair, Place, Places, PlacesInput } from "./places-types.ts";
+import { roomFor } from "./position-room.ts";
 import type { Tree } from "./tree.ts";
 import { isUsableTree } from "./usable-tree.ts";
 
@@ -26,10 +27,11 @@ export function berthPlaces(input: PlacesInput): Places {
     const tree = input.trees[index];
     return tree !== undefined && isUsableTree(tree, input.trunkMinM);
   });
-  const inTheWay = hindrances(input, order);
+  const room = roomFor(input);
+  const inTheWay = hindrances(input, order, room.aroundM);
   const places: Place[] = [];
   const blocked: BlockedPair[] = [];
-  const pairs = pairsInRange(input, usable);
+  const pairs = pairsInRange(input, usable, room.spanM);
   for (const pair of pairs) {
     const { first, second, spanM, from, to } = pair;
     const footprint = hexagonFootprint(from, to, input.halfWidthM);
@@ -37,7 +39,7 @@ export function berthPlaces(input: PlacesInput): Places {
     if (block === undefined) places.push({ first, second, spanM, footprint });
     else blocked.push({ first, second, spanM, ...block });
   }
-  const conflicts = footprintConflicts(places.map(({ footprint }) => footprint));
+  const conflicts = footprintConflicts(places, room.betweenM);
   return { places, conflicts, usable: usable.length, pairs: pairs.length, blocked };
 }
 
@@ -56,7 +58,10 @@ function byId(trees: readonly Tree[]): Int32Array {
 }
 
 /** Pairs of usable trees whose span is allowed, sorted as `usable` is. */
-function pairsInRange({ trees, spanMinM, spanMaxM }: PlacesInput, usable: Int32Array): readonly Pair[] {
+function pairsInRange(input: PlacesInput, usable: Int32Array, roomM: number): readonly Pair[] {
+  const { trees } = input;
+  const spanMinM = input.spanMinM + roomM;
+  const spanMaxM = input.spanMaxM - roomM;
   const ends = Array.from(usable, (index): GroundXY => [trees[index]?.xM ?? NaN, trees[index]?.yM ?? NaN]);
   const longest = spanMaxM + LENGTH_SLACK_M;
   const shortest = Math.max(spanMinM - LENGTH_SLACK_M, LENGTH_SLACK_M);

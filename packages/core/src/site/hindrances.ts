@@ -34,13 +34,19 @@ export interface Hindrances {
  * including its edge; an obstacle blocks nearer than its set-back and where it touches. Where several
  * block, the one told is the first by kind (stem, dead tree, overhead, obstacle), then by id.
  *
+ * `roomM` is added to every radius, reach and set-back.
+ *
  * Shapes   `order` lists tree indices by id
  * Units    metres; 1e-9 m slack on every limit
  * Source   house-rules, house-convention
  */
-export function hindrances(input: PlacesInput, order: Int32Array): Hindrances {
-  const findStem = stemsInTheWay(input.trees, order);
-  const groups = [reaches(input, order), obstaclesOf(input, true), obstaclesOf(input, false)];
+export function hindrances(input: PlacesInput, order: Int32Array, roomM = 0): Hindrances {
+  const findStem = stemsInTheWay(input.trees, order, roomM);
+  const groups = [
+    reaches(input, order, roomM),
+    obstaclesOf(input, true, roomM),
+    obstaclesOf(input, false, roomM),
+  ];
   const indexed = groups.map((list) => ({ list, grid: boxGrid(list.map(({ box }) => box)) }));
   return {
     find: (first, second, footprint) => {
@@ -62,13 +68,13 @@ export function hindrances(input: PlacesInput, order: Int32Array): Hindrances {
   };
 }
 
-function reaches(input: PlacesInput, order: Int32Array): readonly Hindrance[] {
+function reaches(input: PlacesInput, order: Int32Array, roomM: number): readonly Hindrance[] {
   return Array.from(order).flatMap((index) => {
     const tree = input.trees[index];
     const heights = tree === undefined ? 0 : heightsKept(tree, input);
     return tree === undefined || !(heights > 0)
       ? []
-      : [reachOf(tree, heights * estimatedHeightM(tree) + LENGTH_SLACK_M)];
+      : [reachOf(tree, heights * estimatedHeightM(tree) + roomM + LENGTH_SLACK_M)];
   });
 }
 
@@ -87,12 +93,17 @@ function reachOf(tree: Tree, reachM: number): Hindrance {
   };
 }
 
-function obstaclesOf({ obstacles }: PlacesInput, overhead: boolean): readonly Hindrance[] {
-  return obstacles
-    .filter(({ kind }) => (kind === "overhead") === overhead)
-    .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
-    .filter(({ shape }) => Number.isFinite(boxOfShape(shape).minX))
-    .map((obstacle) => keptAway(obstacle, overhead));
+function obstaclesOf({ obstacles }: PlacesInput, overhead: boolean, roomM: number): readonly Hindrance[] {
+  return (
+    obstacles
+      .filter(({ kind }) => (kind === "overhead") === overhead)
+      .sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+      .filter(({ shape }) => Number.isFinite(boxOfShape(shape).minX))
+      .map((obstacle) => ({ ...obstacle, setbackM: obstacle.setbackM + roomM }))
+      // Off for the better, it may not be there at all.
+      .filter(({ setbackM }) => setbackM >= 0 || roomM >= 0)
+      .map((obstacle) => keptAway(obstacle, overhead))
+  );
 }
 
 function keptAway({ id, shape, setbackM }: Obstacle, overhead: boolean): Hindrance {

@@ -12,6 +12,11 @@ export interface PlacesInput {
   /** A dead tree keeps berths away within this many of its heights; 0 for none. */
   readonly deadTreeHeights: number;
   readonly doubtfulTreeHeights: number;
+  /**
+   * Every position may be off by so much [m]: positive, places are those that serve wherever all really stands;
+   * negative, those that may serve somewhere. 0 where absent.
+   */
+  readonly offM?: number;
 }
 
 /** A pair of usable trees that serves: tree indices into the input, `first` before `second` by id. */

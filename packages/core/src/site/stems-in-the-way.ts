@@ -9,16 +9,19 @@ import type { Tree } from "./tree.ts";
  * Finds the first stem, in the order given, whose centre is nearer to a footprint than its radius; the two
  * end trees are passed over, but not a stem at the same spot. −1 where there is none.
  *
+ * `roomM` is added to every radius.
+ *
  * Shapes   `order` lists tree indices → a tree index
  * Units    metres, 1e-9 m slack: a stem that just touches is not in the way
  */
 export function stemsInTheWay(
   trees: readonly Tree[],
   order: Int32Array,
+  roomM = 0,
 ): (first: number, second: number, footprint: readonly GroundXY[], box: Box) => number {
   const xs = Float64Array.from(order, (index) => trees[index]?.xM ?? NaN);
   const ys = Float64Array.from(order, (index) => trees[index]?.yM ?? NaN);
-  const radii = Float64Array.from(order, (index) => (trees[index]?.dbhM ?? 0) / 2 - LENGTH_SLACK_M);
+  const radii = Float64Array.from(order, (index) => (trees[index]?.dbhM ?? 0) / 2 + roomM - LENGTH_SLACK_M);
   const widest = radii.reduce((most, radius) => Math.max(most, radius), 0);
   const grid = pointGrid(xs, ys, CELL_M);
   return (first, second, footprint, box) => {

@@ -4,7 +4,9 @@ import {
   type Finding,
   type OkRange,
   type Plan,
+  type PlanCostTerm,
   type PlannedBerth,
+  type RobustCount,
 } from "@nightspan/core";
 import { hangFile } from "./hang-file.ts";
 import { convert, present } from "./optional.ts";
@@ -29,6 +31,10 @@ export function planFile(plan: Plan): PlanFile {
     lower_bound: tidy(plan.lowerBound),
     gap: tidy(plan.gap),
     method: plan.method,
+    ...present({
+      cost_terms: plan.costTerms?.map(termFile),
+      robust: plan.robust === undefined ? undefined : robustFile(plan.robust),
+    }),
     berths: plan.berths.map(berthFile),
     unplaced: plan.unplaced.map(({ sleeper, because }) => ({ sleeper, because: because.map(findingFile) })),
     supply: supplyFile(plan.supply),
@@ -37,6 +43,14 @@ export function planFile(plan: Plan): PlanFile {
     ),
     findings: plan.findings.map(findingFile),
   };
+}
+
+function robustFile({ errorM, placed, most }: RobustCount): PlanFile["robust"] {
+  return { error_m: tidy(errorM), placed, most };
+}
+
+function termFile({ name, weight, measure, cost }: PlanCostTerm): PlanCostTerm {
+  return { name, weight: tidy(weight), measure: tidy(measure), cost: tidy(cost) };
 }
 
 /** The text of a saved plan. */

@@ -151,6 +151,10 @@ export const planSchema = z.object({
   lower_bound: amount(),
   gap: amount(),
   method: name(),
+  cost_terms: z.optional(
+    z.array(z.object({ name: name(), weight: amount(), measure: amount(), cost: amount() })),
+  ),
+  robust: z.optional(z.object({ error_m: amount(), placed: count(), most: count() })),
   berths: z.array(berthSchema),
   unplaced: z.array(z.object({ sleeper: name(), because: z.array(findingSchema) })),
   supply: supplySchema,

@@ -8,6 +8,7 @@ import { speed } from "./quantities.ts";
 import { sayAssumptions } from "./say-assumptions.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
+import { robustLine } from "./say-robust.ts";
 import { whyLines } from "./why-lines.ts";
 
 export interface SummaryOptions {
@@ -28,7 +29,7 @@ export function summaryLines(
 ): readonly SummaryLine[] {
   const names = namesOf(camp);
   const lines = [
-    ...verdictLines(plan, `${plan.placed} of ${plan.asked} have a berth.`),
+    ...verdictLines(plan, [`${plan.placed} of ${plan.asked} have a berth.`, ...robustLine(plan)].join(" ")),
     ...section("Look on the ground", lookLines(plan, names)),
     ...section("Do not hang", refusedLines(plan, names)),
     ...section("Berths", berthTable(plan, camp, columns), "row"),

@@ -17,12 +17,20 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     `${supply.berths} berths are left to choose from.`,
     boundLine(plan),
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
+    ...costLines(plan),
+    ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ...plan.berths.flatMap(({ id, spanM, hang, findings }) => [
       `Berth ${id}, ${length(spanM)}:`,
       ...hang.notes.map((note) => `  ${sayHangNote(note)}`),
       ...findings.map((finding) => `  ${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ]),
   ];
+}
+
+function costLines({ costTerms = [] }: Plan): readonly string[] {
+  return costTerms.map(
+    ({ name, weight, measure, cost }) => `  ${name}: ${measure.toFixed(4)} × ${weight} = ${cost.toFixed(4)}.`,
+  );
 }
 
 function boundLine({ placed, asked, bound }: Plan): string {

@@ -7,7 +7,7 @@ const CLI = join(ROOT, "packages", "cli");
 const WEB = join(ROOT, "packages", "web");
 
 /**
- * Bundles the command line into one file; the solver and the PDF writer stay packages beside it.
+ * Bundles the command line into one file; the solver, the PDF writer and the fonts stay packages beside it.
  *
  * @param {string} [outfile]
  * @returns {Promise<string>} the file
@@ -24,7 +24,7 @@ export async function buildCli(outfile = join(CLI, "dist", "nightspan.mjs")) {
     format: "esm",
     target: "node20",
     conditions: ["camp-source"],
-    external: ["highs", "pdfkit", "dejavu-fonts-ttf"],
+    external: ["highs", "pdfkit", "fontkit", "dejavu-fonts-ttf"],
     banner: {
       js: '#!/usr/bin/env node\nimport { createRequire as requireMaker } from "node:module";\nconst require = requireMaker(import.meta.url);',
     },

@@ -68,8 +68,10 @@ async function writePapers(
 ): Promise<ExitCode | undefined> {
   const { papersOf } = await import("../papers/papers.ts");
   const { putPapers } = await import("../papers/put-papers.ts");
-  const put = putPapers(folder, papersOf(plan, camp), { force: force === true, cwd: io.cwd });
+  const { papers, remarks } = await papersOf(plan, camp);
+  const put = putPapers(folder, papers, { force: force === true, cwd: io.cwd });
   if (!put.ok) return tellRefusals(folder, put.refusals, io);
+  for (const remark of remarks) io.err(`${folder}: ${remark}\n`);
   const tell = json === true ? io.err : io.out;
   tell(`\nFiles in ${folder}: ${filesTold(put.value)}\n`);
   return undefined;

@@ -1,4 +1,4 @@
-import type { Camp, Plan } from "@nightspan/core";
+import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import {
   berthScene,
   cardBackScene,
@@ -7,36 +7,35 @@ import {
   leadersSheetScenes,
   mapSheetScene,
   renderSvg,
-  type Measure,
   type Scene,
+  type Words,
 } from "@nightspan/drawing";
 import { cardReason, labels, measure, namesOf, planFile, writePlan } from "@nightspan/edge";
+import { embeddedFaces } from "./embedded-faces.ts";
+import { pdfPapers, type Papers } from "./pdf-papers.ts";
 import { printPage } from "./print-page.ts";
 import type { Paper } from "./put-papers.ts";
 
-/**
- * Files are shown in whatever type the reader's machine has, often broader than our own: text is laid out for the
- * broadest common one, so that nothing runs into its neighbour.
- */
-const BROADER = 1.16;
-const broad: Measure = (text, size, weight) => BROADER * measure(text, size, weight);
-const WORDS = { labels, measure: broad };
+const WORDS: Words = { labels, measure };
 
 /**
- * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and two pages
- * to print: the cards four to a sheet, and the leader's sheet. What is drawn carries no weight and no pull; the plan
- * file does.
+ * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and what is
+ * to be printed: cards four to a sheet, the leader's sheet and the map, as PDF and the first two as pages too. What is
+ * drawn carries no weight and no pull; the plan file does.
  */
-export function papersOf(plan: Plan, camp: Camp): readonly Paper[] {
-  return [
-    { name: "plan.json", content: writePlan(planFile(plan)) },
-    {
-      name: "map.svg",
-      content: svg(mapSheetScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 })),
-    },
-    ...berthPapers(plan, camp),
-    ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
-  ];
+export async function papersOf(plan: Plan, camp: Camp): Promise<Papers> {
+  const { papers, remarks } = await pdfPapers(plan, camp);
+  const map = mapSheetScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 });
+  return {
+    papers: [
+      { name: "plan.json", content: writePlan(planFile(plan)) },
+      { name: "map.svg", content: svgFile(map) },
+      ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
+      ...papers,
+      ...berthPapers(plan, camp),
+    ],
+    remarks,
+  };
 }
 
 function berthPapers(plan: Plan, camp: Camp): readonly Paper[] {
@@ -49,15 +48,17 @@ function berthPapers(plan: Plan, camp: Camp): readonly Paper[] {
     const options = reason === undefined ? WORDS : { ...WORDS, reason };
     const side = berthScene(plan, camp, id, { words: WORDS, widthPx: 1100, pulls: false });
     return [
-      { name: `berths/berth-${number}.svg`, content: svg(side) },
-      { name: `cards/berth-${number}-front.svg`, content: svg(cardScene(plan, camp, id, options)) },
-      { name: `cards/berth-${number}-back.svg`, content: svg(cardBackScene(plan, camp, id, options)) },
+      { name: `berths/berth-${number}.svg`, content: svgFile(side) },
+      { name: `cards/berth-${number}-front.svg`, content: svgFile(cardScene(plan, camp, id, options)) },
+      { name: `cards/berth-${number}-back.svg`, content: svgFile(cardBackScene(plan, camp, id, options)) },
     ];
   });
 }
 
 function pages(plan: Plan, camp: Camp): readonly Paper[] {
-  const cards = cardsSheetScenes(plan, camp, WORDS).map(svg);
+  const names = namesOf(camp);
+  const options = { ...WORDS, reasonOf: (berth: PlannedBerth) => cardReason(berth, names) };
+  const cards = cardsSheetScenes(plan, camp, options).map(svg);
   const sheet = leadersSheetScenes(plan, camp, WORDS).map(svg);
   return [
     { name: "cards.html", content: printPage(`Berth cards, ${camp.name}`, "A4", cards) },
@@ -67,4 +68,9 @@ function pages(plan: Plan, camp: Camp): readonly Paper[] {
 
 function svg(scene: Scene): string {
   return renderSvg(scene, { ...WORDS, standalone: true });
+}
+
+/** A drawing that looks the same wherever it is opened: it carries its type. */
+function svgFile(scene: Scene): string {
+  return renderSvg(scene, { ...WORDS, standalone: true, fontFaces: embeddedFaces(svg(scene)) });
 }

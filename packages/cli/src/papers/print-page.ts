@@ -1,8 +1,10 @@
-/** Sheets as one page to print, one to a leaf. */
+import { embeddedFaces } from "./embedded-faces.ts";
+
+/** Sheets as one page to print, one to a leaf, with the type inside. */
 export function printPage(title: string, size: "A4" | "A4 landscape", sheets: readonly string[]): string {
   return [
     '<!doctype html>\n<html lang="en-GB">\n<head>\n<meta charset="utf-8">\n',
-    `<title>${escaped(title)}</title>\n<style>\n@page { size: ${size}; margin: 0 }\n${STYLE}</style>\n</head>\n<body>\n`,
+    `<title>${escaped(title)}</title>\n<style>\n@page { size: ${size}; margin: 0 }\n${STYLE}${embeddedFaces(sheets.join(""))}</style>\n</head>\n<body>\n`,
     ...sheets.map((svg) => `<section>\n${svg.replace(/^<\?xml[^>]*\?>\s*/, "")}</section>\n`),
     "</body>\n</html>\n",
   ].join("");

@@ -6,7 +6,7 @@ import { writeFiles } from "../files/write-files.ts";
 /** A file of the papers, by its name inside the folder. */
 export interface Paper {
   readonly name: string;
-  readonly content: string;
+  readonly content: string | Uint8Array;
 }
 
 export interface PutOptions {

@@ -128,6 +128,14 @@ describe("names", () => {
     }
   });
 
+  it("take the other face where the Latin one lacks a letter", () => {
+    expect(file(text(name("Nguyễn Thị Hoa"), [0, 0], { size: 15 }))).toMatch(
+      /font-family="&quot;Noto Sans Variable/,
+    );
+    const sentence = word("card.wake-leader", { name: name("Nguyễn Thị Hoa") });
+    expect(file(text(sentence, [0, 0], { size: 15 }))).not.toMatch(/<text[^>]*font-family/);
+  });
+
   it("are cut at a grapheme, never within one, and never set smaller", () => {
     const svg = file(text(name("नीरानीरानीरा"), [0, 0], { size: 15, maxWidth: 40 }));
     expect(svg).toMatch(/font-size="15"/);

@@ -34,7 +34,7 @@ interface RimPaint {
 }
 
 function runAttributes({ run, words }: SetRun): string {
-  const stack = fontStack(words);
+  const stack = fontStack(words, "name" in run.item);
   return [
     attribute("font-size", fixed(run.size)),
     run.weight === 400 ? "" : attribute("font-weight", String(run.weight)),

@@ -1,0 +1,20 @@
+/** What is used here of fontkit, which comes without types. */
+declare module "fontkit" {
+  export interface Font {
+    readonly unitsPerEm: number;
+    hasGlyphForCodePoint(codePoint: number): boolean;
+    layout(text: string, features?: readonly string[]): GlyphRun;
+  }
+
+  export interface GlyphRun {
+    readonly advanceWidth: number;
+    readonly glyphs: readonly { readonly path: { toSVG(): string } }[];
+    readonly positions: readonly {
+      readonly xAdvance: number;
+      readonly xOffset: number;
+      readonly yOffset: number;
+    }[];
+  }
+
+  export function create(bytes: Uint8Array): Font;
+}

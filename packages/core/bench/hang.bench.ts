@@ -99,7 +99,7 @@ function inverseTimes(ridgelineM: number | undefined) {
     inverse: microseconds(5_000, () => hangCore(rig, input)),
     differences: microseconds(200, () => inverseByDifferences(rig, wanted)),
     solves: plain.solves,
-    full: microseconds(100, () => hang(input)),
+    full: microseconds(200, () => hang(input)),
   };
 }
 
@@ -142,7 +142,7 @@ for (const ridgelineM of [undefined, 2.49]) {
     "",
   );
   row("  ratio", `${ratio.toFixed(0)} ×`, `gate ≥ ${GATE}`);
-  row("  with ok ranges, band and drawing", `${times.full.toFixed(0)} µs`, "");
+  row(`one full hang: ok ranges, band, drawing, ${name}`, `${times.full.toFixed(0)} µs`, "aim ≤ 500");
   if (!(ratio >= GATE)) process.exitCode = 1;
 }
 const screened = screenSeconds();

@@ -2,8 +2,8 @@ import type { CostWeights } from "./cost-weights.ts";
 import type { ObstacleKind } from "../site/obstacle.ts";
 
 /** One house rule: its value, who says so, and the civil day it was read. */
-export interface HouseRule {
-  readonly value: number;
+export interface HouseRule<T = number> {
+  readonly value: T;
   readonly source: string;
   readonly readOn?: string;
 }
@@ -31,6 +31,10 @@ export interface HouseRules {
   readonly doubtfulTreeHeights?: HouseRule;
   /** Half width of the strip a berth keeps for tarp and guy lines [m]. */
   readonly footprintHalfWidthM: HouseRule;
+  /** Whether hammocks at one tree must have 120° and more between them; absent: no. */
+  readonly noSpokes?: HouseRule<boolean>;
+  /** Species, genera or common names of trees that must not be used. */
+  readonly speciesNot?: HouseRule<readonly string[]>;
   /** What the terms of the cost count; absent: as in the table of defaults. */
   readonly weights?: CostWeights;
   readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;

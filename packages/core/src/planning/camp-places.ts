@@ -1,8 +1,10 @@
 import type { Ground, StatedPair } from "../plan/camp.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
+import { withoutBarredSpecies } from "./barred-species.ts";
 import type { Anchor, CampPlace, CampPlaces } from "./camp-places-types.ts";
 import { mapPlaces } from "./map-places.ts";
 import { byCodeUnit } from "./order.ts";
+import { spokeConflicts } from "./spoke-conflicts.ts";
 import {
   fitsRules,
   statedPlace,
@@ -24,7 +26,14 @@ import {
  * Holds    neither trees nor pairs: no places
  * Source   layout-search (handbook/planning.md), house-rules
  */
-export function campPlaces(ground: Ground, rules: HouseRules): CampPlaces {
+export function campPlaces(surveyed: Ground, rules: HouseRules): CampPlaces {
+  const ground = withoutBarredSpecies(surveyed, rules);
+  const found = placesOn(ground, rules);
+  if (rules.noSpokes?.value !== true) return found;
+  return { ...found, conflicts: merged(found.conflicts, spokeConflicts(found.places)) };
+}
+
+function placesOn(ground: Ground, rules: HouseRules): CampPlaces {
   const map = mapPlaces(ground, rules);
   if (ground.pairs.length === 0) return map;
   const names = new TreeNames(ground.trees);
@@ -50,6 +59,14 @@ export function campPlaces(ground: Ground, rules: HouseRules): CampPlaces {
       blockedBy: map.funnel.blockedBy,
     },
   };
+}
+
+type Pairs = readonly (readonly [number, number])[];
+
+/** Pairs of both lists, each once, sorted. */
+function merged(one: Pairs, other: Pairs): Pairs {
+  const byKey = new Map([...one, ...other].map((pair) => [pair.join(" "), pair]));
+  return [...byKey.values()].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
 }
 
 interface Entry {

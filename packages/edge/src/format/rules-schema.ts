@@ -1,9 +1,9 @@
 import * as z from "zod/mini";
-import { choice, day, number, record, text } from "./fields.ts";
+import { choice, day, flag, list, number, record, text } from "./fields.ts";
 import { hammocksPerTree } from "./ground-schema.ts";
 
 /** A house rule: its value alone, or with who says so and the day it was read. */
-function rule(value: ReturnType<typeof number>, need: string) {
+function rule<T extends z.core.$ZodType>(value: T, need: string) {
   return z.optional(
     z.union([value, record(need, { value, source: text("who says so"), read_on: z.optional(day()) })], {
       error: `${need}, or {"value", "source", "read_on"}`,
@@ -16,6 +16,8 @@ function between(low: number, high: number, unit = "") {
   return rule(number(low, high, unit), need);
 }
 
+/** Of one term of the cost, in metres of span. */
+const weight = () => z.optional(number(0, 1000, "m"));
 const setback = () => between(0, 200, "m");
 const heights = () => between(0, 3, "tree heights");
 
@@ -41,4 +43,17 @@ export const rulesSchema = record("the house rules", {
   setback_building_m: setback(),
   setback_rock_m: setback(),
   setback_other_m: setback(),
+  no_spokes: rule(flag(), "true or false"),
+  species_not: rule(list(text("a species"), "species", 0, 200), "a list of species"),
+  weights: z.optional(
+    record("weights of the cost", {
+      span: weight(),
+      wind: weight(),
+      slope: weight(),
+      walk: weight(),
+      spread: weight(),
+      far: weight(),
+      wish: weight(),
+    }),
+  ),
 });

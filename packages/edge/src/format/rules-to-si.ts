@@ -1,13 +1,16 @@
 import {
+  COST_WEIGHTS,
   degrees,
   presetRules,
   RULE_DEFAULTS,
+  type CostWeights,
   type HouseRule,
   type HouseRules,
   type RuleField,
 } from "@nightspan/core";
 import type { RulesDocument } from "./camp-document.ts";
 import type { DefaultsLedger } from "./defaults-ledger.ts";
+import { present } from "./optional.ts";
 
 /** The preset with what the camp file says put over it; each rule taken from the preset is noted. */
 export function rulesToSi(rules: RulesDocument | undefined, defaults: DefaultsLedger): HouseRules {
@@ -41,6 +44,11 @@ export function rulesToSi(rules: RulesDocument | undefined, defaults: DefaultsLe
       rock: own("setback_rock_m") ?? base.setbacksM.rock,
       other: own("setback_other_m") ?? base.setbacksM.other,
     },
+    ...present({
+      noSpokes: statedOf<boolean>(rules?.no_spokes),
+      speciesNot: statedOf<readonly string[]>(rules?.species_not),
+      weights: rules?.weights === undefined ? undefined : weightsOf(rules.weights),
+    }),
   };
 }
 
@@ -63,6 +71,21 @@ function stated(rule: RulesDocument[RuleField], factor: number): HouseRule | und
   if (typeof rule === "number") return { value: rule * factor, source: "camp file" };
   const { value, source, read_on: readOn } = rule;
   return { value: value * factor, source, ...(readOn === undefined ? {} : { readOn }) };
+}
+
+/** A rule that is no number, as the file states it. */
+function statedOf<T extends boolean | readonly string[]>(
+  rule: T | { readonly value: T; readonly source: string; readonly read_on?: string | undefined } | undefined,
+): HouseRule<T> | undefined {
+  if (rule === undefined) return undefined;
+  if (typeof rule !== "object" || !("value" in rule)) return { value: rule, source: "camp file" };
+  const { value, source, read_on: readOn } = rule;
+  return { value, source, ...(readOn === undefined ? {} : { readOn }) };
+}
+
+function weightsOf(stated: NonNullable<RulesDocument["weights"]>): CostWeights {
+  const own = Object.entries(stated).filter(([, weight]) => weight !== undefined);
+  return { ...COST_WEIGHTS, ...Object.fromEntries(own) };
 }
 
 function noteSilent(

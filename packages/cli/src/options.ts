@@ -18,6 +18,14 @@ export interface BerthOptions {
   readonly hammock?: string;
   readonly ridgeline?: string;
   readonly sling?: string;
+  readonly table?: boolean;
+  readonly json?: boolean;
+}
+
+export interface AdjustOptions {
+  readonly berth: string;
+  readonly measured?: string;
+  readonly symptom?: string;
   readonly json?: boolean;
 }
 

@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { ENGINE } from "@nightspan/edge";
-import type { BerthOptions, ImportOptions, PlanOptions } from "./options.ts";
+import type { AdjustOptions, BerthOptions, ImportOptions, PlanOptions } from "./options.ts";
 import type { Io } from "./io.ts";
 
 /** What a command needs to answer: the process round it, and where its exit code goes. */
@@ -25,6 +25,7 @@ export function makeProgram(io: Io, end: (code: number) => void): Command {
     });
   addPlan(program, session);
   addBerth(program, session);
+  addAdjust(program, session);
   addCheck(program, session);
   addImport(program, session);
   addModel(program, session);
@@ -61,10 +62,26 @@ function addBerth(program: Command, session: Session): void {
     .option("--hammock <LENGTH>", "the hammock's length")
     .option("--ridgeline <LENGTH>", "the structural ridgeline's length")
     .option("--sling <SHORTEST>", "you use whoopie slings; their shortest length")
+    .option("--table", "print a table to carry instead: a line for each half step, marks on your own body")
     .option("--json", "print the plan file alone")
     .action(async (options: BerthOptions) => {
       const { berthCommand } = await import("./commands/berth.ts");
       session.end(await berthCommand(options, session.io));
+    });
+}
+
+function addAdjust(program: Command, session: Session): void {
+  program
+    .command("adjust")
+    .description("on the spot: what was found where it hangs, against the plan; one thing to change")
+    .argument("<PLAN>", "the saved plan, plan.json")
+    .requiredOption("--berth <ID>", "which berth")
+    .option("--measured <FILE>", "what was found: JSON, any of span, heights, angles, seat, feelings")
+    .option("--symptom <NAME>", "what people tell, such as calf-ridge or slides-to-foot")
+    .option("--json", "answer in JSON")
+    .action(async (plan: string, options: AdjustOptions) => {
+      const { adjustCommand } = await import("./commands/adjust.ts");
+      session.end(adjustCommand(plan, options, session.io));
     });
 }
 

@@ -77,3 +77,30 @@ describe("berth", () => {
     expect(lines(range.err).map((line) => line.split(": ")[1])).toEqual(["--span", "--stature"]);
   });
 });
+
+describe("berth --table", () => {
+  it("prints a line for each half step, marks on the own body, and the angle card", async () => {
+    const { code, out, err } = await ran(["berth", "--table", "--stature", "1.6", "--step", "0.65"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    const rows = lines(out).filter((line) => /^ {2}\d½? +\d\.\d\d\u00a0m/.test(line));
+    expect(rows.map((row) => row.trim().split(" ")[0])).toEqual(["5", "5½", "6", "6½", "7", "7½"]);
+    expect(out).toMatch(/\n {2}30° {2}58\u00a0cm\n/);
+    expect(out).toContain("Look up first");
+  });
+
+  it("says in a row what berth says for that many steps", async () => {
+    const table = await ran(["berth", "--table", "--stature", "1.75"]);
+    const single = await ran(["berth", "--steps", "6", "--stature", "1.75", "--json"]);
+    const plan = readPlan(single.out);
+    const headM = plan.ok ? (plan.value.berths[0]?.hang.head.strap_height_m ?? NaN) : NaN;
+    const row = lines(table.out).find((line) => /^ {2}6 /.test(line)) ?? "";
+    const told = /(\d\.\d\d)\u00a0m up|, (\d\.\d\d)\u00a0m/.exec(row)?.[2];
+    expect(Math.abs(Number(told) - headM)).toBeLessThan(0.0251);
+  });
+
+  it("refuses what a table has no use for", async () => {
+    const { code, out, err } = await ran(["berth", "--table", "--stature", "1.75", "--span", "4", "--json"]);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(lines(err).map((line) => line.split(": ")[1])).toEqual(["--span", "--json"]);
+  });
+});

@@ -1,15 +1,24 @@
-import type { Outcome, Refusal } from "@nightspan/core";
+import {
+  DEFAULTS,
+  findHangKit,
+  pocketTable,
+  type Camp,
+  type Outcome,
+  type PocketRow,
+  type Refusal,
+} from "@nightspan/core";
 import {
   campOfOne,
   openCamp,
   parseLength,
   parseMass,
   planFile,
+  pocketLines,
   tonightLines,
   writePlan,
   type TwoTrees,
 } from "@nightspan/edge";
-import type { ExitCode } from "../exit-code.ts";
+import { EXIT, type ExitCode } from "../exit-code.ts";
 import type { Io } from "../io.ts";
 import { planWithSolver } from "../plan-with-solver.ts";
 import type { BerthOptions } from "../options.ts";
@@ -19,6 +28,7 @@ import { exitOf } from "./plan.ts";
 
 /** `berth`: two trees, tonight. A camp of one, told in a sentence for each tree. */
 export async function berthCommand(options: BerthOptions, io: Io): Promise<ExitCode> {
+  if (options.table === true) return tellTable(options, io);
   const two = readOptions(options);
   if (!two.ok) return tellRefusals("berth", two.refusals, io);
   const opened = openCamp(campOfOne(two.value));
@@ -30,6 +40,42 @@ export async function berthCommand(options: BerthOptions, io: Io): Promise<ExitC
   else tellSummary(tonightLines(planned.value, camp), io);
   return exitOf(planned.value);
 }
+
+/** A table to carry: span and steps are its rows, so neither is an option of it. */
+function tellTable(options: BerthOptions, io: Io): ExitCode {
+  const asked = readOptions({ ...options, span: `${TABLE_SPAN_M}` });
+  const given = asked.ok ? [] : asked.refusals;
+  const idle = (["span", "steps", "fall", "json"] as const)
+    .filter((name) => options[name] !== undefined)
+    .map((name) => ({
+      field: `--${name}`,
+      got: options[name],
+      need: "nothing: the table is for every span",
+    }));
+  if (!asked.ok || idle.length > 0) return tellRefusals("berth", [...idle, ...given], io);
+  const opened = openCamp(campOfOne(asked.value));
+  if (!opened.ok) return tellRefusals("berth", opened.refusals.map(byOption), io);
+  const rows = tableOf(opened.value.camp, asked.value);
+  if (!rows.ok) return tellRefusals("berth", rows.refusals.map(byOption), io);
+  tellSummary(pocketLines(rows.value, asked.value.statureM), io);
+  return EXIT.done;
+}
+
+function tableOf(camp: Camp, { trunkM }: TwoTrees): Outcome<readonly PocketRow[]> {
+  const [sleeper] = camp.sleepers;
+  const kit = sleeper === undefined ? undefined : findHangKit(camp, sleeper.id);
+  if (sleeper === undefined || kit === undefined) throw new Error("a camp of one has a sleeper with kit");
+  return pocketTable({
+    kit,
+    trunkM: trunkM ?? DEFAULTS["ground.pairs[].dbh_cm"].value / 100,
+    stepM: sleeper.stepM,
+    setterStatureM: sleeper.statureM,
+    rules: camp.rules,
+  });
+}
+
+/** Stands in for a span while the other options are read; no row depends on it. */
+const TABLE_SPAN_M = 4;
 
 /** The options in SI units, or all that is wrong with them. */
 function readOptions(options: BerthOptions): Outcome<TwoTrees> {
@@ -84,6 +130,8 @@ const OPTIONS: Readonly<Record<string, string>> = {
   "sleepers[0].stature_m": "--stature",
   "sleepers[0].step_m": "--step",
   "sleepers[0].mass_kg": "--mass",
+  trunkM: "--trunk",
+  stepM: "--step",
   "kit[0].length_m": "--hammock",
   "kit[0].ridgeline_m": "--ridgeline",
   "kit[0].min_m": "--sling",

@@ -63,6 +63,11 @@ const NAMES: Readonly<Record<HangQuantity, string>> = {
   ridgelinePullN: "ridgeline_pull_n",
 };
 
+/** A quantity's name in the file. */
+export function quantityName(quantity: HangQuantity): string {
+  return NAMES[quantity];
+}
+
 function okFile(ok: Hang["ok"]): HangFile["ok"] {
   return Object.fromEntries(
     quantities().flatMap(([quantity, name]) => {
@@ -92,6 +97,7 @@ function isQuantity(key: string): key is HangQuantity {
   return key in NAMES;
 }
 
-function inFileUnit(quantity: HangQuantity, value: number): number {
+/** A quantity in the unit that its name in the file ends in. */
+export function inFileUnit(quantity: HangQuantity, value: number): number {
   return tidy(NAMES[quantity].endsWith("_deg") ? inDegrees(radians(value)) : value);
 }

@@ -1,4 +1,8 @@
 export type * from "./camp-document.ts";
+export { adjustFile, type AdjustFile } from "./adjust-file.ts";
+export { checkSavedBerth, type SavedCheck } from "./check-saved-berth.ts";
+export { readMeasured } from "./read-measured.ts";
+export { readRequest, requestFile } from "./request-file.ts";
 export { CAMP_FORMAT } from "./camp-schema.ts";
 export { campOfOne, type TwoTrees } from "./camp-of-one.ts";
 export { alternatives } from "./fields.ts";

@@ -9,7 +9,8 @@ const WORDS: Readonly<Record<CautionKey, string>> = {
   "look-up": "Look up first, out to one and a half times the height of whatever could fall.",
   "dead-or-doubtful-tree": "A dead or doubtful tree is no anchor, and nobody sleeps within its reach.",
   "never-on-vehicle-or-masonry": "Tie to living trees, never to vehicles or masonry.",
-  "no-stacking-swinging-standing": "One person in a hammock, never two. No hammock above another; no swinging and no standing in one.",
+  "no-stacking-swinging-standing":
+    "One person in a hammock, never two. No hammock above another; no swinging and no standing in one.",
   "not-over-water": "Never hang over water, rocks or a drop.",
   "lowest-hang": "Hang as low as it goes: never higher than you would fall.",
   "soft-clear-ground": "Clear the ground beneath of stones, stumps and pegs.",

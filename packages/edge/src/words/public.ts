@@ -1,3 +1,4 @@
+export { adjustLines } from "./adjust-lines.ts";
 export { cardReason } from "./card-reason.ts";
 export { CAUTIONS, DEFERS_TO, type Caution } from "./cautions.ts";
 export { displayWidth, padded, wrapped } from "./display-width.ts";
@@ -6,8 +7,12 @@ export { namesOf, type Names } from "./names.ts";
 export { plainText } from "./plain-text.ts";
 export * from "./quantities.ts";
 export { lookLines, refusedLines } from "./look-lines.ts";
+export { cardLines, pocketLines } from "./pocket-lines.ts";
+export { sayDoubts, sayInstruction, sayNext, sayOff, sayState } from "./say-adjust.ts";
+export { sayAdvice, sayFigure, saySymptom } from "./say-symptom.ts";
+export { saySpanWindow } from "./say-span-window.ts";
 export { sayAssumptions, type Telling } from "./say-assumptions.ts";
-export { sayFinding } from "./say-finding.ts";
+export { sayFinding, saySavedFinding, type SavedFinding } from "./say-finding.ts";
 export { sayCounterfactual, sayCounterfactuals } from "./say-counterfactual.ts";
 export { footSentence, headSentence, levelWords, sitSentence } from "./say-hang.ts";
 export { sayHangNote } from "./say-hang-note.ts";

@@ -10,7 +10,23 @@ export function sayFinding(finding: Finding, names: Names): string {
   return SENTENCES[finding.rule](finding, names);
 }
 
-type Say = (finding: Finding, names: Names) => string;
+/** The same for a finding of a saved plan; nothing where this version has no words for its rule. */
+export function saySavedFinding({ rule, ...told }: SavedFinding, names: Names): string | undefined {
+  return isRule(rule) ? SENTENCES[rule](told, names) : undefined;
+}
+
+/** A finding as a file keeps it: keys of rules and sources are text there. */
+export interface SavedFinding extends Told {
+  readonly rule: string;
+}
+
+/** What a sentence is made from. */
+interface Told extends Omit<Finding, "rule" | "source" | "margin" | "about" | "depth"> {
+  readonly source: string;
+  readonly about?: readonly string[] | undefined;
+}
+
+type Say = (finding: Told, names: Names) => string;
 
 const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "part.user-weight": (f) =>
@@ -73,6 +89,10 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     measured(`From under ${item(f, "what hangs above")} the berth is`, f, length, "away"),
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
   "site.capacity": (f, names) => `On ${tree(f, names)} hang ${f.demand} hammocks, at most ${f.limit}.`,
+  "site.stem": (f, names) => `A stem stands in the strip: ${other(f, names)}.`,
+  "site.strip-overlap": (f, names) => `The strip lies across the berth of ${somebody(f, names)}.`,
+  "site.taken": (f, names) => `Taken by ${somebody(f, names)}.`,
+  "pin.refused": sayPinRefused,
   "layout.no-berth": sayNoBerth,
   "layout.kit-short": (f) =>
     f.demand < f.limit
@@ -90,8 +110,12 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "defaults.assumed": (f) => `${f.demand} fields were silent and taken from the table of defaults.`,
 };
 
+function isRule(text: string): text is RuleKey {
+  return Object.hasOwn(SENTENCES, text);
+}
+
 /** Demand beside limit: "…, at least 20 cm is asked for". */
-function measured(lead: string, f: Finding, unit: (value: number) => string, after = ""): string {
+function measured(lead: string, f: Told, unit: (value: number) => string, after = ""): string {
   const [demand, limit] = [unit(f.demand), unit(f.limit)];
   const what = `${lead} ${demand}${after === "" ? "" : ` ${after}`}`;
   const beyond = f.sense === "at-most" ? f.demand > f.limit : f.demand < f.limit;
@@ -102,44 +126,54 @@ function measured(lead: string, f: Finding, unit: (value: number) => string, aft
 }
 
 /** Where a figure would tell a person's weight, only how near it is. */
-function nearness({ verdict }: Finding): string {
+function nearness({ verdict }: Told): string {
   return { clear: "within", "look-again": "close to", "do-not-hang": "over" }[verdict];
 }
 
 /** A strap through its own eye keeps four fifths of its rated load. */
-function choked({ source }: Finding): string {
+function choked({ source }: Told): string {
   return source === "sling-practice" ? ", four fifths of it as the strap goes through its own eye" : "";
 }
 
 /** Where nobody knows the breaking strength, what it was taken from. */
-function fromRated({ source }: Finding): string {
+function fromRated({ source }: Told): string {
   return source === "sling-practice" ? ", its breaking strength taken from its rated load" : "";
 }
 
-function sharing({ about = [] }: Finding): string {
+function sharing({ about = [] }: Told): string {
   if (about.length === 0) return "";
   return `, with ${about.length === 1 ? "berth" : "berths"} ${about.join(", ")} on it too`;
 }
 
-function cap({ about }: Finding): string {
+function cap({ about }: Told): string {
   return about?.[0] === "low-point-cap" ? "The cap on the low point" : "The cap on strap height";
 }
 
-function sayReach(f: Finding, names: Names): string {
+function sayReach(f: Told, names: Names): string {
   const where = `The ${part(f)} is tied at ${length(f.demand)}`;
   if (f.demand <= f.limit) return `${where}, within the sleeper's reach.`;
   const helper = f.about?.[0];
   return `${where}, out of the sleeper's reach${helper === undefined ? "" : `: ${names.sleeper(helper)} sets it`}.`;
 }
 
-function sayNoBerth({ subject, demand, limit, about }: Finding): string {
+function sayPinRefused({ subject, about = [] }: Told, names: Names): string {
+  const [one = "", other = ""] = about;
+  const between = other === "" ? names.tree(one) : `${names.tree(one)} and ${names.tree(other)}`;
+  return `${names.sleeper(subject.slice(subject.indexOf("/") + 1))} cannot be kept between ${between}.`;
+}
+
+function somebody({ about }: Told, names: Names): string {
+  return about?.[0] === undefined ? "somebody else" : names.sleeper(about[0]);
+}
+
+function sayNoBerth({ subject, demand, limit, about }: Told): string {
   if (subject === "camp") return `${demand} of ${limit} have a berth.`;
   return about?.[0] === "all-taken"
     ? "Every berth that would serve is taken."
     : "No pair of trees here serves.";
 }
 
-function sayRadius(f: Finding, names: Names): string {
+function sayRadius(f: Told, names: Names): string {
   const hub = f.about?.[0] === undefined ? "the middle of the group" : names.sleeper(f.about[0]);
   const [kind, id = ""] = f.subject.split("/");
   const who = kind === "group" ? `the farthest of ${id}` : names.sleeper(id);
@@ -147,7 +181,7 @@ function sayRadius(f: Finding, names: Names): string {
 }
 
 /** Two people by name: whom the finding is about, and the other. */
-function both({ subject, about }: Finding, names: Names): string {
+function both({ subject, about }: Told, names: Names): string {
   const other = about?.[0] === undefined ? "somebody" : names.sleeper(about[0]);
   return `${names.sleeper(subject.slice(subject.indexOf("/") + 1))} and ${other}`;
 }
@@ -165,19 +199,19 @@ function sayLooked(where: "at" | "above"): Say {
 }
 
 /** The last part of "berth/3/head-strap" in words. */
-function part({ subject }: Finding): string {
+function part({ subject }: Told): string {
   return (subject.split("/")[2] ?? "rig").replaceAll("-", " ");
 }
 
-function tree({ subject }: Finding, names: Names): string {
+function tree({ subject }: Told, names: Names): string {
   return names.tree(subject.slice(subject.indexOf("/") + 1));
 }
 
-function other(f: Finding, names: Names): string {
+function other(f: Told, names: Names): string {
   const id = f.about?.[0];
   return id === undefined ? "a tree" : names.tree(id);
 }
 
-function item({ about }: Finding, otherwise: string): string {
+function item({ about }: Told, otherwise: string): string {
   return about?.[0] ?? otherwise;
 }

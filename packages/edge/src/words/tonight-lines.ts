@@ -4,6 +4,7 @@ import { lookLines, refusedLines } from "./look-lines.ts";
 import { namesOf } from "./names.ts";
 import { sayAssumptions } from "./say-assumptions.ts";
 import { footSentence, headSentence, sitSentence } from "./say-hang.ts";
+import { saySpanWindow } from "./say-span-window.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
 
@@ -25,7 +26,12 @@ const LOOK_FIRST = "Look up first. No light, or no crowns seen: sleep on the gro
 
 function answerLines(plan: Plan, camp: Camp): readonly string[] {
   const [berth] = plan.berths;
-  if (berth !== undefined) return [headSentence(berth, camp), footSentence(berth, camp), sitSentence(berth)];
+  if (berth !== undefined) {
+    const { spanWindow } = berth;
+    const window =
+      spanWindow === undefined ? [] : [`This kit hangs between trees ${saySpanWindow(spanWindow)}`];
+    return [headSentence(berth, camp), footSentence(berth, camp), sitSentence(berth), ...window];
+  }
   const out = sayPairsOut(camp);
   const reasons =
     out.length > 0 ? out : plan.unplaced.flatMap((unplaced) => sayUnplaced(unplaced, namesOf(camp)));

@@ -87,10 +87,14 @@ export type NextStep = "change" | "leave-it" | "hang-anew";
 /** What is told with how unsure it is. */
 export type UnsureQuantity = "head.angle" | "foot.angle" | "seatHeightM" | "footRaiseM";
 
+/** An angle that is likely within its limits and may well not be: to be measured next. */
+export type Doubt = "head.angle" | "foot.angle";
+
 export interface Adjustment {
   readonly state: HangState;
   /** How unsure that is: the central 90 % for what was found, and what may be off unfound. */
   readonly band: Readonly<Record<UnsureQuantity, BandRange>>;
+  readonly doubts: readonly Doubt[];
   readonly off: readonly AsHungOff[];
   readonly next: NextStep;
   /** Absent where nothing needs changing, or where no one change makes it better. */

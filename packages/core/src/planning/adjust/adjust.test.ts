@@ -98,6 +98,8 @@ describe("adjust", () => {
   });
 
   it("finds the straps too flat from measured angles, and lets out", () => {
+    const edge = adjusted(plain, { head: { angle: degrees(24.5) }, foot: { angle: degrees(28.5) } });
+    expect(edge.verdict).toBe("look-again");
     const measured = { head: { angle: degrees(19) }, foot: { angle: degrees(22) }, seatHeightM: 0.55 };
     const found = adjusted(plain, measured);
     expect(found.verdict).toBe("do-not-hang");

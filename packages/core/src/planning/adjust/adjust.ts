@@ -1,11 +1,13 @@
 import { worstFirst, worstVerdict } from "../../outcome/finding.ts";
 import { refuseAll, succeed, type Outcome } from "../../outcome/outcome.ts";
 import type { HangDeviation } from "../../statics/hang-band.ts";
+import type { HangLimits } from "../../statics/hang-types.ts";
 import type {
   AdjustInput,
   Adjustment,
   AsHung,
   AsHungOff,
+  Doubt,
   Followed,
   HangState,
   OffQuantity,
@@ -56,12 +58,14 @@ export function checked(model: HungModel, rounds: readonly Round[]): Checked {
   const likely = likelyState(model, rounds);
   const { off, misfit, iterations } = likely;
   const { state } = model.come(off);
+  const band = stateBand(model, rounds, likely);
   const { next, instruction } = oneInstruction(model, off);
   const after = instruction === undefined ? off : plus(off, moveOf(instruction));
   const findings = stateFindings(state, model.request.limits).sort(worstFirst);
   const adjustment = {
     state,
-    band: stateBand(model, rounds, likely),
+    band,
+    doubts: doubtsOf(state, band, model.request.limits),
     off: whatIsOff(model.planned.state, state),
     next,
     ...(instruction === undefined ? {} : { instruction }),
@@ -77,6 +81,18 @@ export function checked(model: HungModel, rounds: readonly Round[]): Checked {
 export interface Checked {
   readonly adjustment: Adjustment;
   readonly off: HangDeviation;
+}
+
+function doubtsOf(
+  state: HangState,
+  band: Adjustment["band"],
+  { angleMin, angleMax }: HangLimits,
+): readonly Doubt[] {
+  return (["head", "foot"] as const).flatMap((end): Doubt[] => {
+    const [low, high] = band[`${end}.angle`];
+    const isKept = state[end].angle >= angleMin && state[end].angle <= angleMax;
+    return isKept && (low < angleMin || high > angleMax) ? [`${end}.angle`] : [];
+  });
 }
 
 function whatIsOff(planned: HangState, found: HangState): AsHungOff[] {

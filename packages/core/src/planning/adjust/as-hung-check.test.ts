@@ -20,17 +20,26 @@ function checkOf(found: FoundOnTheSpot, head: Partial<Tree> = {}) {
   return check.value;
 }
 
+const AS_PLANNED = { head: { angle: degrees(28) }, foot: { angle: degrees(32) } };
+
 describe("asHungCheck", () => {
-  it("is clear where it hangs as planned between trees that were looked at", () => {
-    const check = checkOf({ measured: {} });
+  it("is clear where its straps are measured as planned, between trees that were looked at", () => {
+    const check = checkOf({ measured: AS_PLANNED });
     expect(check.adjustment.next).toBe("leave-it");
     expect(check.treesLookedAt).toEqual({ done: 2, of: 2 });
     expect(check.verdict).toBe("clear");
     expect(check.symptom).toBeUndefined();
   });
 
+  it("is looked at again while nobody has measured the straps", () => {
+    const check = checkOf({ measured: { seatHeightM: 0.45 } });
+    expect(check.adjustment.next).toBe("leave-it");
+    expect(check.adjustment.doubts).toEqual(["head.angle", "foot.angle"]);
+    expect(check.verdict).toBe("look-again");
+  });
+
   it("is never clear while nobody has looked at a tree, however well it hangs", () => {
-    const check = checkOf({ measured: {} }, { condition: "not-looked-at" });
+    const check = checkOf({ measured: AS_PLANNED }, { condition: "not-looked-at" });
     expect(check.adjustment.verdict).toBe("clear");
     expect(check.treesLookedAt).toEqual({ done: 1, of: 2 });
     expect(check.verdict).toBe("look-again");

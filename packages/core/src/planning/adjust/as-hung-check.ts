@@ -37,7 +37,8 @@ export interface AsHungCheck<F extends PlannedFinding> {
 
 /**
  * The whole check of one berth on the spot: how it hangs, one thing to change, what a symptom means, and the verdict of
- * the berth as it hangs now. A berth whose trees nobody looked at is never clear, however well it hangs.
+ * the berth as it hangs now. A berth whose trees nobody looked at is never clear, however well it hangs; nor is one
+ * whose straps may well be past their angles.
  *
  * Shapes   one planned berth, any subset of measurements → one check
  * Units    SI
@@ -57,12 +58,20 @@ export function asHungCheck<F extends PlannedFinding>(
     adjustment,
     ...(told === undefined ? {} : { symptom: told }),
     standing,
-    verdict: worstVerdict([adjustment.verdict, ...standing.map(({ verdict }) => verdict)]),
+    verdict: worstVerdict([
+      adjustment.verdict,
+      doubted(adjustment),
+      ...standing.map(({ verdict }) => verdict),
+    ]),
     treesLookedAt: {
       done: looks.filter(({ verdict }) => verdict === "clear").length,
       of: looks.length,
     },
   });
+}
+
+function doubted({ doubts }: Adjustment): Verdict {
+  return doubts.length > 0 ? "look-again" : "clear";
 }
 
 interface Answer {

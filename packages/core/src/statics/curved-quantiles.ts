@@ -2,7 +2,7 @@ import { at } from "../numeric/at.ts";
 import { normalShare } from "../numeric/normal-share.ts";
 
 /** Places along the main direction at which the true map is worked out [standard deviations]. */
-export const MAIN_PLACES = [-3, -2.4, -1.9, -1.4, -0.9, -0.45, 0, 0.45, 0.9, 1.4, 1.9, 2.4, 3] as const;
+export const MAIN_PLACES = [-3, -2.2, -1.6, -1.05, -0.5, 0, 0.5, 1.05, 1.6, 2.2, 3] as const;
 
 /** One quantity along the main direction, entry by entry as MAIN_PLACES. */
 export interface CurvedQuantity {
@@ -21,10 +21,10 @@ export function newCurvedQuantity(): CurvedQuantity {
 /**
  * The central 90 % of a quantity that is curved along one direction of normal errors and straight across it.
  *
- *   share below y = Σ w Φ((y − m)/d),   d² = across² + (rise over the cell)²/12
+ *   share below y = Σ w Φ((y − m)/d),   d² = across² + (deviation along the cell)²
  *
  * The main direction is cut into cells with their normal weights w; inside one the quantity is normal about
- * the cell's middle m. Between places it runs by cubics with the right slopes.
+ * its mean m there. Between places it runs by cubics with the right slopes.
  *
  * Shapes   MAIN_PLACES.length entries → low and high, in the quantity's own unit
  * Error    of the share, about 0.2 % where the quantity bends as a hang does
@@ -47,21 +47,33 @@ const CELLS = (MAIN_PLACES.length - 1) * PARTS;
 /** A cell narrower than this is one value, such as a slack ridgeline's 0. */
 const SHARP = 1e-9;
 const CLOSING_STEPS = 4;
+/** Where a normal distribution ends for good. */
+const FAR_OUT = -8;
 
 const MIDDLE = new Float64Array(CELLS);
 const SPREAD = new Float64Array(CELLS);
-const WEIGHT = cellWeights();
+/** Of each cell: its share of the normal distribution, and where in it that share's mean and one deviation lie, 0 to 1. */
+const WEIGHT = new Float64Array(CELLS);
+const MEAN_AT = new Float64Array(CELLS);
+const DEVIATION = new Float64Array(CELLS);
 
-function cellWeights(): Float64Array {
-  const edges = Array.from({ length: CELLS + 1 }, (_, edge) => {
-    if (edge === 0) return 0;
-    return edge === CELLS ? 1 : normalShare(edgeAt(edge));
-  });
-  return Float64Array.from({ length: CELLS }, (_, cell) => (edges[cell + 1] ?? NaN) - (edges[cell] ?? NaN));
+for (let cell = 0; cell < CELLS; cell++) {
+  const [from, to] = [edgeAt(cell), edgeAt(cell + 1)];
+  const [below, above] = [cell === 0 ? FAR_OUT : from, cell === CELLS - 1 ? -FAR_OUT : to];
+  const share = normalShare(above) - normalShare(below);
+  const mean = (density(below) - density(above)) / share;
+  const square = 1 + (below * density(below) - above * density(above)) / share - mean * mean;
+  WEIGHT[cell] = share;
+  MEAN_AT[cell] = (mean - from) / (to - from);
+  DEVIATION[cell] = Math.sqrt(square) / (to - from);
+}
+
+function density(z: number): number {
+  return Math.exp(-(z * z) / 2) / Math.sqrt(2 * Math.PI);
 }
 
 function edgeAt(edge: number): number {
-  const place = Math.floor(edge / PARTS);
+  const place = Math.min(MAIN_PLACES.length - 2, Math.floor(edge / PARTS));
   const [from = NaN, to = NaN] = [MAIN_PLACES[place], MAIN_PLACES[place + 1]];
   return from + ((to - from) * (edge - place * PARTS)) / PARTS;
 }
@@ -75,13 +87,13 @@ function fillCells({ value, slope, across }: CurvedQuantity): void {
     const db = held(width * at(slope, place + 1), b - a);
     let before = a;
     for (let part = 0; part < PARTS; part++) {
-      const middle = (part + 0.5) / PARTS;
+      const cell = place * PARTS + part;
+      const middle = (part + at(MEAN_AT, cell)) / PARTS;
       const next = cubic(a, da, b, db, (part + 1) / PARTS);
       const aside = at(across, place) + (at(across, place + 1) - at(across, place)) * middle;
-      const rise = next - before;
-      const cell = place * PARTS + part;
+      const along = (next - before) * at(DEVIATION, cell);
       MIDDLE[cell] = cubic(a, da, b, db, middle);
-      SPREAD[cell] = Math.sqrt(aside * aside + (rise * rise) / 12) + SHARP / 1000;
+      SPREAD[cell] = Math.sqrt(aside * aside + along * along) + SHARP / 1000;
       before = next;
     }
   }

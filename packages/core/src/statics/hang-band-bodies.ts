@@ -42,7 +42,7 @@ export function bodyDifferences(
   };
 }
 
-/** Places 1.4 standard deviations either side of the plan. */
+/** Places 1.6 standard deviations either side of the plan. */
 const LOW_PLACE = AT_PLAN - 3;
 const HIGH_PLACE = AT_PLAN + 3;
 

@@ -1,10 +1,10 @@
-import { at } from "../numeric/at.ts";
 import type { Limit } from "../outcome/outcome.ts";
-import { heightOversteps, isOver, strapOversteps, type LimitInput, type Overstep } from "./hang-breaches.ts";
+import { heightOversteps, isOver, strapOversteps, type LimitInput } from "./hang-breaches.ts";
 import { shortfall, type ErrorName } from "./hang-deviation.ts";
 import { hangFigures, type HangSetting, type HangSite, type HangStart } from "./hang-figures.ts";
 import type { HangRig } from "./hang-rig.ts";
-import { hangSlopes, SLOPE_QUANTITIES, startOffBy, type SolvedHang } from "./hang-slopes.ts";
+import { forecast, limitRows, SLOPES, type Forecast, type LimitRow } from "./hang-ok-forecast.ts";
+import { hangSlopes, startOffBy, type SolvedHang } from "./hang-slopes.ts";
 import { startOf, strapFigures, type HangTrial } from "./hang-trial.ts";
 import type { HangQuantity, OkRange } from "./hang-types.ts";
 
@@ -41,13 +41,13 @@ export function okRanges(rig: HangRig, site: HangSite, input: LimitInput, trial:
 /** Both ends of each quantity's way, as hangs: absent where no limit is met within 1.5 m. */
 export function okEdges(rig: HangRig, site: HangSite, input: LimitInput, trial: HangTrial): OkEdges {
   const planned = solved(rig, site, trial.setting, startOf(trial.straps), undefined);
-  const oversteps = overstepsOf(input, planned);
   const edges: Partial<Record<SetQuantity, { low?: Edge; high?: Edge }>> = {};
-  if (oversteps.some(isOver)) return edges;
+  if (brokenLimits(input, trial).length > 0) return edges;
+  const rows = limitRows(input, planned);
   const slopes = hangSlopes(planned);
   const paths = SET_QUANTITIES.flatMap((quantity) => {
     slopes(HOW[quantity].cause, SLOPES);
-    return ([-1, 1] as const).map((side) => newPath(input, planned, quantity, side, oversteps));
+    return ([-1, 1] as const).map((side) => newPath(rows, planned, quantity, side));
   });
   for (const path of paths) {
     const edge = edgeOf(path);
@@ -110,15 +110,13 @@ const HOW: Readonly<Record<SetQuantity, How>> = {
 const FURTHEST_M = 1.5;
 /** No look goes further than this beyond the last one that kept all limits [m]. */
 const LONGEST_STEP_M = 0.3;
-/** A limit counts as met from this far inside it, and is aimed at in the middle of that [m or rad]. */
-const MET = 1e-6;
 /** Between a look that keeps all limits and one that does not, at the last [m]. */
 const CLOSE_M = 1e-9;
 const MOST_LOOKS = 60;
 
 /** A way outwards from the plan, with the first step already foretold. */
 interface Path {
-  readonly input: LimitInput;
+  readonly rows: readonly LimitRow[];
   readonly planned: SolvedHang;
   readonly quantity: SetQuantity;
   readonly side: 1 | -1;
@@ -128,18 +126,12 @@ interface Path {
   readonly start: HangStart;
 }
 
-function newPath(
-  input: LimitInput,
-  planned: SolvedHang,
-  quantity: SetQuantity,
-  side: 1 | -1,
-  oversteps: readonly Overstep[],
-): Path {
+function newPath(rows: readonly LimitRow[], planned: SolvedHang, quantity: SetQuantity, side: 1 | -1): Path {
   const end = endOfPath(planned, quantity, side);
-  const first = forecast(oversteps, quantity, side);
-  const firstM = between(0, end.offM, first.byM);
+  const first = forecast(rows, planned, quantity, side);
+  const firstM = between(0, Math.max(0, end.offM), first.byM);
   const start = startOffBy(planned, HOW[quantity].cause, side * firstM);
-  return { input, planned, quantity, side, end, first, firstM, start };
+  return { rows, planned, quantity, side, end, first, firstM, start };
 }
 
 /** The next look: as foretold where that lies between what keeps all limits and what does not, else half way. */
@@ -149,8 +141,9 @@ function between(keptM: number, brokenM: number, nextM: number): number {
   return goM > keptM && goM < brokenM ? goM : (keptM + furthestM) / 2;
 }
 
-function edgeOf({ input, planned, quantity, side, end, first, firstM, start }: Path): Edge | undefined {
+function edgeOf({ rows, planned, quantity, side, end, first, firstM, start }: Path): Edge | undefined {
   if (first.isMet) return { offM: 0, at: planned, binds: first.limit };
+  if (!(end.offM > 0)) return { offM: 0, at: planned, binds: end.binds };
   const { field, cause } = HOW[quantity];
   let [kept, keptM, brokenM] = [planned, 0, end.offM];
   let { binds } = end;
@@ -161,7 +154,7 @@ function edgeOf({ input, planned, quantity, side, end, first, firstM, start }: P
     setting[field] += side * offM;
     const here = solved(planned.rig, planned.site, setting, from, LOOK_RESIDUAL);
     hangSlopes(here)(cause, SLOPES);
-    const ahead = forecast(overstepsOf(input, here), quantity, side);
+    const ahead = forecast(rows, here, quantity, side);
     if (ahead.isBroken) [brokenM, binds] = [offM, ahead.limit];
     else [kept, keptM] = [here, offM];
     if (ahead.isMet) return { offM: side * offM, at: here, binds: ahead.limit };
@@ -174,53 +167,8 @@ function edgeOf({ input, planned, quantity, side, end, first, firstM, start }: P
   return { offM: side * keptM, at: kept, binds };
 }
 
-const SLOPES = new Float64Array(SLOPE_QUANTITIES.length);
 /** A look may be off by this over the chain's length: a hundredth of how closely a limit is met. */
 const LOOK_RESIDUAL = 1e-9;
-
-interface Forecast {
-  /** How far on, or back, the first limit would be met [m]; and which, or which is broken. */
-  readonly byM: number;
-  readonly limit: Limit;
-  readonly isBroken: boolean;
-  readonly isMet: boolean;
-}
-
-function forecast(oversteps: readonly Overstep[], quantity: SetQuantity, side: 1 | -1): Forecast {
-  let byM = Infinity;
-  let limit: Limit = "trees-too-close";
-  let isBroken = false;
-  let isMet = false;
-  for (const step of oversteps) {
-    const slope = side * step.sense * slopeOf(step.field, quantity);
-    const thisIsBroken = isOver(step);
-    if (!(slope > 0 || thisIsBroken)) continue;
-    const thisM = (-MET / 2 - step.over) / slope;
-    if (isBroken && !thisIsBroken) continue;
-    if (thisIsBroken === isBroken && !(thisM < byM)) continue;
-    [byM, limit, isBroken] = [thisM, step.limit, thisIsBroken];
-    isMet = !thisIsBroken && step.over >= -MET;
-  }
-  return { byM: Number.isFinite(byM) ? byM : Infinity, limit, isBroken, isMet };
-}
-
-/** How a limit's quantity moves with the one that is off; the slopes of the last look. */
-function slopeOf(field: string, quantity: SetQuantity): number {
-  if (field === quantity && quantity.endsWith("strapHeightM")) return 1;
-  const index = SLOPE_INDEX[field];
-  return index === undefined ? 0 : at(SLOPES, index);
-}
-
-const SLOPE_INDEX: Readonly<Record<string, number>> = Object.fromEntries(
-  SLOPE_QUANTITIES.map((name, index) => [name, index]),
-);
-
-function overstepsOf(input: LimitInput, { rig, setting, figures }: SolvedHang): readonly Overstep[] {
-  return [
-    ...strapOversteps(input, strapFigures(rig, setting, figures)),
-    ...heightOversteps(input, { setting, figures }),
-  ];
-}
 
 function solved(
   rig: HangRig,

@@ -45,6 +45,10 @@ export type RuleKey =
   | "site.overhead-reach"
   | "site.setback"
   | "site.capacity"
+  | "site.stem"
+  | "site.strip-overlap"
+  | "site.taken"
+  | "pin.refused"
   | "layout.no-berth"
   | "layout.kit-short"
   // who lies near whom

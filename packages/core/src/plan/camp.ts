@@ -17,6 +17,8 @@ export interface Camp {
   readonly sleepers: readonly Sleeper[];
   readonly groups: readonly Group[];
   readonly kit: readonly KitItem[];
+  /** Berths that are kept as they are; absent: none. */
+  readonly pins?: readonly Pin[];
   readonly night?: Night;
   readonly defaultsUsed: readonly DefaultUsed[];
 }
@@ -96,6 +98,16 @@ export interface Sleeper {
   readonly apart: readonly string[];
   /** Item ids kept for this sleeper. */
   readonly kit: readonly string[];
+}
+
+/** A berth that somebody chose: this sleeper between these two trees, whatever else moves. */
+export interface Pin {
+  readonly sleeper: string;
+  /** Ids or tags of two trees; or else the id of a stated pair. */
+  readonly trees?: readonly [string, string];
+  readonly pair?: string;
+  /** Which of the two trees is the head; absent: as the ground says. */
+  readonly head?: string;
 }
 
 export interface Group {

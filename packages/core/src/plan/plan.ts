@@ -34,6 +34,8 @@ export interface Plan {
   /** What limits how many have a berth, where it is the ground and could be shown. */
   readonly bottleneck?: Bottleneck;
   readonly supply: Supply;
+  /** Pins that were not kept; absent where none is. */
+  readonly pinsRefused?: readonly RefusedPin[];
   readonly defaultsUsed: readonly DefaultUsed[];
   /** What is about the camp as a whole; each berth carries its own. */
   readonly findings: readonly Finding[];
@@ -104,6 +106,22 @@ export interface BerthKit {
 
 export interface Unplaced {
   readonly sleeper: string;
+  readonly because: readonly Finding[];
+  /** Pairs that nearly serve, the nearest first and no more than a person reads; absent where nobody asked. */
+  readonly pairs?: readonly FailedPair[];
+}
+
+/** A pair of trees that does not serve somebody, and why. */
+export interface FailedPair {
+  readonly trees: readonly [string, string];
+  readonly spanM: number;
+  readonly because: readonly Finding[];
+}
+
+/** A pin that could not be kept, and why. */
+export interface RefusedPin {
+  readonly sleeper: string;
+  readonly trees: readonly [string, string];
   readonly because: readonly Finding[];
 }
 

@@ -23,6 +23,8 @@ export interface CampPlace {
   readonly fallM?: number;
   /** From `first` to `second`, clockwise from north [rad]; absent: nobody knows. */
   readonly bearingRad?: number;
+  /** Whether the head lies at `second`, where somebody chose it; absent: as the ground says. */
+  readonly headSecond?: boolean;
   /** Id of the stated pair, where one stands behind this place. */
   readonly pair?: string;
   /** The trees' positions are stepped or from GPS. */

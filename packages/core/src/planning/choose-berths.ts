@@ -35,6 +35,10 @@ export interface ChosenBerths {
 export interface ChooseInput {
   readonly ground: CampPlaces;
   readonly capacity: number;
+  /** Hammocks that each tree may carry besides pinned ones, where those are fewer. */
+  readonly capacities?: Int32Array;
+  /** Who keeps a place: nobody of the classes, and no place allowed to any of them. */
+  readonly pinned?: readonly Seat[];
   readonly classes: readonly FitClass[];
   /** classes × places: whether the class may hang there as far as is known; refusals are added here. */
   readonly allowed: readonly Uint8Array[];
@@ -88,11 +92,13 @@ function tell(input: ChooseInput, search: BerthSearch): void {
 /** People up to whom layouts on the way are told. */
 const MOST_TOLD = 100;
 
-function searchInput({ ground, capacity, classes, allowed, costUnits }: ChooseInput): BerthSearchInput {
+function searchInput(input: ChooseInput): BerthSearchInput {
+  const { ground, capacity, capacities, classes, allowed, costUnits } = input;
   return {
     trees: ground.anchors.length,
     places: ground.places,
     capacity,
+    ...(capacities === undefined ? {} : { capacities }),
     conflicts: ground.conflicts,
     classes: classes.map(({ members }, index) => ({
       people: members.length,
@@ -130,7 +136,27 @@ function seated(input: ChooseInput, found: BerthSearch, seating: Seating): Chose
   if (!allHang(input, seats, seating.refusing)) return undefined;
   seats.sort((a, b) => a.place - b.place);
   const chosen = seats.map(({ place, classIndex }) => ({ place, classIndex }));
-  return { search: input.people === undefined ? search : withPlaces(search, chosen, input.costUnits), seats };
+  const told = input.people === undefined ? search : withPlaces(search, chosen, input.costUnits);
+  return withPinned(told, seats, input);
+}
+
+/** The layout with those who keep their places: they count in every figure. */
+function withPinned(search: BerthSearch, seats: readonly Seat[], input: ChooseInput): ChosenBerths {
+  const { pinned = [], costUnits } = input;
+  if (pinned.length === 0) return { search, seats };
+  const units = pinned.reduce((sum, { place }) => sum + (costUnits[place] ?? 0), 0);
+  const all = [...seats, ...pinned].sort((a, b) => a.place - b.place);
+  return {
+    search: {
+      ...search,
+      placed: search.placed + pinned.length,
+      bound: search.bound + pinned.length,
+      costUnits: search.costUnits + units,
+      lowerBoundUnits: search.lowerBoundUnits + units,
+      chosen: all.map(({ place, classIndex }) => ({ place, classIndex })),
+    },
+    seats: all,
+  };
 }
 
 /** Ways to lay groups out at first. */
@@ -156,18 +182,20 @@ function dealtOut(
     if (!dealBlock(input, people, block, placeOf, seating)) return undefined;
   }
   if (input.people === undefined) return { search, placeOf, units: search.costUnits };
-  const classOf = (person: number): number => people[person]?.classIndex ?? -1;
+  // Who keeps a place is looked at with all others, and moved by nobody: no place is allowed to them.
+  const everybody = [...people, ...(input.pinned ?? [])];
+  const classOf = (person: number): number => everybody[person]?.classIndex ?? -1;
   const wished = placesByWish(
     {
       ...input,
       rules: input.people,
-      people,
+      people: everybody,
       serves: (person, place) => serves(input, classOf(person), place, seating.refusing),
       highestStrapM: (person, place) => input.desk.highestStrapM(classOf(person), place),
     },
-    placeOf,
+    Int32Array.from([...placeOf, ...(input.pinned ?? []).map(({ place }) => place)]),
   );
-  return { search, ...wished };
+  return { search, ...wished, placeOf: wished.placeOf.slice(0, people.length) };
 }
 
 /** Who is dealt which berths together: everybody, or group by group. */

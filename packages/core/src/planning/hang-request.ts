@@ -7,9 +7,9 @@ import type { HangEnd, HangInput, HangLimits } from "../statics/hang-types.ts";
 import type { CampPlace } from "./camp-places-types.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 
-/** Which end of a place is the head: the lower ground, the first by id where equal or unknown. */
-export function headIsSecond({ fallM }: CampPlace): boolean {
-  return fallM !== undefined && fallM > 0;
+/** Which end of a place is the head: as somebody chose, else the lower ground, the first by id where equal or unknown. */
+export function headIsSecond({ fallM, headSecond }: CampPlace): boolean {
+  return headSecond ?? (fallM !== undefined && fallM > 0);
 }
 
 /** The two trees of a place as the hang sees them; unknown ground is level. */

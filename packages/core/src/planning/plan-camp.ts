@@ -9,7 +9,7 @@ import { chooseBerths, type ChosenBerths } from "./choose-berths.ts";
 import { PEOPLE_LIMITS, type PeopleRules } from "./choose-berths-people.ts";
 import { toldCostTerms } from "./cost-terms-told.ts";
 import { costTerms, placeCosts, UNITS_PER_M, type CostTerm } from "./cost-terms.ts";
-import { campFindings } from "./findings/camp-wide.ts";
+import { campFindings, refusedPinFindings } from "./findings/camp-wide.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import { hazardsOf } from "./findings/surroundings.ts";
 import { mostMomentNm } from "./findings/trunk.ts";
@@ -17,7 +17,8 @@ import { headIsSecond } from "./hang-request.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
 import { planBerth, type EndedBerth } from "./plan-berth.ts";
-import { NO_GROUND, prepareCamp, type PreparedCamp } from "./prepare-camp.ts";
+import { NO_GROUND } from "./no-ground.ts";
+import { prepareCamp, type PreparedCamp } from "./prepare-camp.ts";
 import { findRobustCount } from "./robust-count.ts";
 import type { SpanExtras } from "./span-window.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
@@ -55,7 +56,9 @@ export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
   const chosen = chooseBerths({
     ground,
     capacity: camp.rules.hammocksPerTree.value,
-    classes,
+    classes: classes.slice(0, prepared.seeking),
+    capacities: prepared.capacities,
+    pinned: prepared.pinned,
     allowed,
     costUnits: placeCosts(ground.places, terms),
     desk,
@@ -84,7 +87,12 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const berths = ended.map(({ berth }) => berth);
   const asked = camp.sleepers.length;
   const people = distancesOf(work, seats);
-  const findings = [...campFindings(camp, berths.length, asked), ...deal.findings, ...peopleFindings(people)];
+  const findings = [
+    ...campFindings(camp, berths.length, asked),
+    ...deal.findings,
+    ...refusedPinFindings(work.pinsRefused),
+    ...peopleFindings(people),
+  ];
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const { checked, notChecked } = partsChecked(ended, ground);
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
@@ -111,6 +119,7 @@ function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
       camp.sleepers,
     ),
     supply: supplyOf(work),
+    ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
     defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed],
     findings,
     cautions: CAUTION_KEYS,

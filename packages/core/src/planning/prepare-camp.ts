@@ -1,30 +1,98 @@
-import type { Camp, Ground } from "../plan/camp.ts";
+import type { Camp } from "../plan/camp.ts";
+import type { RefusedPin } from "../plan/plan.ts";
 import { allowedPlaces } from "./allowed-places.ts";
 import { campPlaces } from "./camp-places.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
 import { dealKit, type KitDeal } from "./deal-kit.ts";
+import type { DealtKit } from "./dealt-kit.ts";
 import { fitClasses, type FitClass } from "./fit-classes.ts";
 import { HangDesk } from "./hang-desk.ts";
+import { NO_GROUND } from "./no-ground.ts";
+import { judgePins, type KeptPin } from "./pins.ts";
 
-/** A camp made ready for the search: kit dealt, places found, hangs that are refused left out. */
+/** A camp made ready for the search: kit dealt, places found, hangs that are refused left out, pins set. */
 export interface PreparedCamp {
   readonly camp: Camp;
   readonly deal: KitDeal;
   readonly ground: CampPlaces;
+  /** Of those who look for a place, and behind them of those who keep one. */
   readonly classes: readonly FitClass[];
+  /** How many classes look for a place. */
+  readonly seeking: number;
   readonly desk: HangDesk;
-  /** classes × places: whether the class may hang there as far as is known. */
+  /** classes × places: whether the class may hang there as far as is known; never where a pin is in the way. */
   readonly allowed: readonly Uint8Array[];
+  /** Hammocks that each tree may carry besides those of pins. */
+  readonly capacities: Int32Array;
+  readonly pinned: readonly PinnedSeat[];
+  readonly pinsRefused: readonly RefusedPin[];
   /** Places at which the hang of every class is refused. */
   readonly refusedEverywhere: number;
 }
 
-export function prepareCamp(camp: Camp): PreparedCamp {
-  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
-  const ground = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
-  const classes = fitClasses(deal.dealt, camp);
-  const desk = new HangDesk(ground.places, classes);
-  return { camp, deal, ground, classes, desk, ...allowedPlaces(ground.places, classes, desk) };
+export interface PinnedSeat {
+  readonly place: number;
+  readonly classIndex: number;
+  readonly kit: DealtKit;
 }
 
-export const NO_GROUND: Ground = { trees: [], pairs: [], obstacles: [], source: "taped", positionErrorM: 0 };
+export function prepareCamp(camp: Camp): PreparedCamp {
+  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
+  const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
+  const { kept, refused, ground } = judgePins(camp, deal, found);
+  const keeping = new Set(kept.map(({ kit }) => kit));
+  const seekers = fitClasses(
+    deal.dealt.filter((kit) => !keeping.has(kit)),
+    camp,
+  );
+  const classes = [...seekers, ...fitClasses([...keeping], camp)];
+  const desk = new HangDesk(ground.places, classes);
+  const { allowed, refusedEverywhere } = allowedPlaces(ground.places, classes, desk);
+  withoutPinned(allowed, seekers.length, ground, kept);
+  return {
+    camp,
+    deal,
+    ground,
+    classes,
+    seeking: seekers.length,
+    desk,
+    allowed,
+    capacities: capacitiesBeside(ground, kept, camp.rules.hammocksPerTree.value),
+    pinned: kept.map(({ place, kit }) => {
+      return { place, kit, classIndex: classes.findIndex(({ members }) => members.includes(kit)) };
+    }),
+    pinsRefused: refused,
+    refusedEverywhere,
+  };
+}
+
+/** Nobody else may lie at a pinned place nor across one, and whoever is pinned lies nowhere else. */
+function withoutPinned(
+  allowed: readonly Uint8Array[],
+  seeking: number,
+  { conflicts }: CampPlaces,
+  kept: readonly KeptPin[],
+): void {
+  const pinned = new Set(kept.map(({ place }) => place));
+  const across = conflicts.flatMap(([a, b]) => [
+    ...(pinned.has(a) ? [b] : []),
+    ...(pinned.has(b) ? [a] : []),
+  ]);
+  for (const [classIndex, row] of allowed.entries()) {
+    if (classIndex >= seeking) row.fill(0);
+    for (const place of [...pinned, ...across]) row[place] = 0;
+  }
+}
+
+function capacitiesBeside(
+  { anchors, places }: CampPlaces,
+  kept: readonly KeptPin[],
+  most: number,
+): Int32Array {
+  const left = new Int32Array(anchors.length).fill(Math.max(0, Math.floor(most)));
+  for (const { place } of kept) {
+    const { first = -1, second = -1 } = places[place] ?? {};
+    for (const anchor of [first, second]) left[anchor] = Math.max(0, (left[anchor] ?? 0) - 1);
+  }
+  return left;
+}

@@ -12,7 +12,6 @@ export interface UnplacedInput {
   readonly deal: KitDeal;
   readonly classes: readonly FitClass[];
   readonly ground: CampPlaces;
-  readonly allowed: readonly Uint8Array[];
   readonly desk: HangDesk;
   readonly placed: ReadonlySet<string>;
   /** Most that can be placed, proven. */
@@ -56,9 +55,8 @@ function noBerth(input: UnplacedInput, id: string, classIndex: number | undefine
   return [none, ...whyBlocked(input, id), ...whyRefused(input, id, classIndex)];
 }
 
-function anyServes({ allowed, desk, ground }: UnplacedInput, classIndex: number): boolean {
-  const row = allowed[classIndex];
-  return ground.places.some((_, place) => row?.[place] === 1 && desk.serves(classIndex, place));
+function anyServes({ desk, ground }: UnplacedInput, classIndex: number): boolean {
+  return ground.places.some((_, place) => desk.serves(classIndex, place));
 }
 
 function whyBlocked({ camp, ground }: UnplacedInput, id: string): Finding[] {

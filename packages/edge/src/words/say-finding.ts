@@ -157,9 +157,11 @@ function sayReach(f: Told, names: Names): string {
 }
 
 function sayPinRefused({ subject, about = [] }: Told, names: Names): string {
-  const [one = "", other = ""] = about;
-  const between = other === "" ? names.tree(one) : `${names.tree(one)} and ${names.tree(other)}`;
-  return `${names.sleeper(subject.slice(subject.indexOf("/") + 1))} cannot be kept between ${between}.`;
+  const [one, other] = about;
+  const who = names.sleeper(subject.slice(subject.indexOf("/") + 1));
+  if (one === undefined) return `Not kept where the pin says: ${who}.`;
+  const between = other === undefined || other === "" ? one : `${names.tree(one)} and ${names.tree(other)}`;
+  return `Not kept between ${between}: ${who}.`;
 }
 
 function somebody({ about }: Told, names: Names): string {

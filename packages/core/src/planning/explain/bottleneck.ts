@@ -70,13 +70,14 @@ function coverOf(
 }
 
 /** The search over some places alone, for as many people as there are places. */
-function modelOf({ camp, ground }: PreparedCamp, places: readonly number[]): SearchModel {
+function modelOf({ camp, ground, capacities }: PreparedCamp, places: readonly number[]): SearchModel {
   const costUnits = new Float64Array(ground.places.length).fill(-1);
   for (const place of places) costUnits[place] = 0;
   return searchModel({
     trees: ground.anchors.length,
     places: ground.places,
     capacity: camp.rules.hammocksPerTree.value,
+    capacities,
     conflicts: ground.conflicts,
     classes: [{ people: places.length, costUnits }],
   });

@@ -2,7 +2,8 @@ import type { Camp, Ground } from "../../plan/camp.ts";
 import type { ChangeKey, Counterfactual } from "../../plan/explanation.ts";
 import type { HouseRule, HouseRules } from "../../plan/house-rules.ts";
 import type { Tree } from "../../site/tree.ts";
-import { NO_GROUND, type PreparedCamp } from "../prepare-camp.ts";
+import { NO_GROUND } from "../no-ground.ts";
+import type { PreparedCamp } from "../prepare-camp.ts";
 import { byCodeUnit } from "../order.ts";
 import { kitChange } from "./kit-change.ts";
 

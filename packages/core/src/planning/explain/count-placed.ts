@@ -20,13 +20,13 @@ export interface PlacedCount {
  * Source   layout-search (handbook/planning.md)
  */
 export function countPlaced(prepared: PreparedCamp, solver?: LinearSolver): PlacedCount {
-  const { desk } = prepared;
+  const { desk, pinned } = prepared;
   const allowed = prepared.allowed.map((row) => row.slice());
   for (;;) {
     const search = searchBerths(countInput(prepared, allowed), solver === undefined ? {} : { solver });
     const wrong = search.chosen.filter(({ classIndex, place }) => !desk.serves(classIndex, place));
     if (wrong.length === 0 || canBeDealt(prepared, search)) {
-      return { placed: search.placed, bound: search.bound };
+      return { placed: pinned.length + search.placed, bound: pinned.length + search.bound };
     }
     for (const classIndex of new Set(wrong.map((one) => one.classIndex))) {
       allowed[classIndex]?.forEach((flag, place, row) => {
@@ -38,15 +38,16 @@ export function countPlaced(prepared: PreparedCamp, solver?: LinearSolver): Plac
 
 /** The search without costs. */
 function countInput(
-  { camp, ground, classes }: PreparedCamp,
+  { camp, ground, classes, seeking, capacities }: PreparedCamp,
   allowed: readonly Uint8Array[],
 ): BerthSearchInput {
   return {
     trees: ground.anchors.length,
     places: ground.places,
     capacity: camp.rules.hammocksPerTree.value,
+    capacities,
     conflicts: ground.conflicts,
-    classes: classes.map(({ members }, index) => ({
+    classes: classes.slice(0, seeking).map(({ members }, index) => ({
       people: members.length,
       costUnits: Float64Array.from(allowed[index] ?? [], (flag) => flag - 1),
     })),
@@ -54,14 +55,14 @@ function countInput(
 }
 
 /** Whether the places found can be given to classes whose hangs all serve there. */
-function canBeDealt({ ground, classes, desk }: PreparedCamp, { chosen }: BerthSearch): boolean {
+function canBeDealt({ ground, classes, seeking, desk }: PreparedCamp, { chosen }: BerthSearch): boolean {
   const places = chosen.map(({ place }) => place);
   const model = searchModel({
     trees: ground.anchors.length,
     places: places.flatMap((place) => ground.places[place] ?? []),
     capacity: places.length,
     conflicts: [],
-    classes: classes.map(({ members }, index) => ({
+    classes: classes.slice(0, seeking).map(({ members }, index) => ({
       people: members.length,
       costUnits: Float64Array.from(places, (place) => (desk.serves(index, place) ? 0 : -1)),
     })),

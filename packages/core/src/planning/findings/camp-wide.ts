@@ -1,5 +1,6 @@
 import { byRule, type Finding } from "../../outcome/finding.ts";
 import type { Camp } from "../../plan/camp.ts";
+import type { RefusedPin } from "../../plan/plan.ts";
 
 /** What is about the whole camp: a night without the wind at which everybody gets up; people without a berth. */
 export function campFindings({ night }: Camp, placed: number, asked: number): Finding[] {
@@ -35,5 +36,24 @@ function notAllPlaced(placed: number, asked: number): Finding {
       unit: "1",
     },
     "look-again",
+  );
+}
+
+/** Pins that could not be kept, each told once; the reasons stand with the pin. */
+export function refusedPinFindings(refused: readonly RefusedPin[]): Finding[] {
+  return refused.map(({ sleeper, trees }) =>
+    byRule(
+      {
+        rule: "pin.refused",
+        source: "camp-file",
+        subject: `sleeper/${sleeper}`,
+        sense: "at-least",
+        demand: 0,
+        limit: 1,
+        unit: "1",
+        about: trees,
+      },
+      "look-again",
+    ),
   );
 }

@@ -1,0 +1,144 @@
+import { byRule, kept, type Comparison, type Finding } from "../outcome/finding.ts";
+import type { RuleKey } from "../outcome/rule-key.ts";
+import type { Camp } from "../plan/camp.ts";
+import type { Tree } from "../site/tree.ts";
+import type { BlockedStrip, CampPlaces } from "./camp-places-types.ts";
+import { blockedFindings, hazardsOf } from "./findings/surroundings.ts";
+import { NO_GROUND } from "./no-ground.ts";
+import { statedPlace, TreeNames } from "./stated-places.ts";
+
+/** Two trees by the ids of their anchors, first before second, with what is known of them. */
+export interface NamedPair {
+  readonly ids: readonly [string, string];
+  readonly trees: readonly [Tree | undefined, Tree | undefined];
+  readonly spanM: number;
+  readonly dbhM: readonly [number, number];
+  /** Nobody measured the trunks. */
+  readonly dbhAssumed: boolean;
+}
+
+/** The pair that two names or a stated pair mean; nothing where nobody says how far apart they stand. */
+export function findNamedPair(
+  { ground = NO_GROUND }: Camp,
+  { anchors }: CampPlaces,
+  named: { readonly trees?: readonly [string, string]; readonly pair?: string },
+): NamedPair | undefined {
+  const names = new TreeNames(ground.trees);
+  const idOf = (name: string): string => names.find(name)?.id ?? name;
+  const indexOf = new Map(anchors.map(({ id }, index) => [id, index]));
+  const wanted = named.trees?.map(idOf);
+  const stated = ground.pairs.find(({ id, trees }) =>
+    wanted === undefined ? id === named.pair : trees.every((name) => wanted.includes(idOf(name))),
+  );
+  if (stated !== undefined) {
+    const { place, trees } = statedPlace(stated, names, indexOf);
+    const ids = [anchors[place.first]?.id ?? "", anchors[place.second]?.id ?? ""] as const;
+    return { ids, trees, spanM: place.spanM, dbhM: place.dbhM, dbhAssumed: place.dbhAssumed };
+  }
+  const [a, b] = (wanted ?? [])
+    .map((id) => names.find(id))
+    .sort((x, y) => ((x?.id ?? "") < (y?.id ?? "") ? -1 : 1));
+  if (a === undefined || b === undefined || a === b) return undefined;
+  return mapPair(a, b);
+}
+
+/** Two trees of the map, first before second. */
+export function mapPair(a: Tree, b: Tree): NamedPair {
+  const [east, north] = [b.xM - a.xM, b.yM - a.yM];
+  return {
+    ids: [a.id, b.id],
+    trees: [a, b],
+    spanM: Math.sqrt(east * east + north * north),
+    dbhM: [a.dbhM, b.dbhM],
+    dbhAssumed: false,
+  };
+}
+
+/** Every house rule that keeps a pair from being a place, with the figures met there. */
+export function pairFaults(
+  camp: Camp,
+  { blocked }: Pick<CampPlaces, "blocked">,
+  pair: NamedPair,
+  subject: string,
+): Finding[] {
+  const { rules, ground = NO_GROUND } = camp;
+  const strips = blocked.filter(({ trees: [a, b] }) => a.id === pair.ids[0] && b.id === pair.ids[1]);
+  const measured = [
+    span(pair, "span.least", "at-least", rules.spanMinM.value, subject),
+    span(pair, "span.most", "at-most", rules.spanMaxM.value, subject),
+    ...([0, 1] as const).flatMap((end) => trunkFault(camp, pair, end)),
+  ];
+  return [
+    ...measured.filter(({ verdict }) => verdict !== "clear"),
+    ...pair.trees.flatMap((tree) => (tree === undefined ? [] : conditionFaults(tree))),
+    ...strips.flatMap((strip) => stemFaults(strip, subject)),
+    ...blockedFindings(subject, strips, hazardsOf(ground), rules),
+  ];
+}
+
+function span(
+  { spanM, ids }: NamedPair,
+  rule: RuleKey,
+  sense: Comparison["sense"],
+  limit: number,
+  subject: string,
+): Finding {
+  const compared = {
+    rule,
+    source: "house-rules",
+    subject,
+    sense,
+    demand: spanM,
+    limit,
+    unit: "m",
+    about: ids,
+  } as const;
+  return kept(compared, "do-not-hang");
+}
+
+function trunkFault({ rules }: Camp, { ids, dbhM, dbhAssumed }: NamedPair, end: 0 | 1): Finding[] {
+  if (dbhAssumed) return [];
+  return [
+    kept(
+      {
+        rule: "tree.trunk-least",
+        source: "house-rules",
+        subject: `tree/${ids[end]}`,
+        sense: "at-least",
+        demand: dbhM[end],
+        limit: rules.trunkMinM.value,
+        unit: "m",
+      },
+      "do-not-hang",
+    ),
+  ];
+}
+
+function conditionFaults({ id, condition, use }: Tree): Finding[] {
+  const rules: RuleKey[] = [];
+  if (condition === "doubtful") rules.push("tree.doubtful");
+  if (condition === "dead") rules.push("tree.dead");
+  if (!use) rules.push("tree.not-allowed");
+  return rules.map((rule) => broken(rule, `tree/${id}`));
+}
+
+function stemFaults({ by, cause }: BlockedStrip, subject: string): Finding[] {
+  return by === "stem" ? [broken("site.stem", subject, [cause])] : [];
+}
+
+/** A rule that is broken without a figure: one fault where none is allowed. */
+export function broken(rule: RuleKey, subject: string, about?: readonly string[]): Finding {
+  return byRule(
+    {
+      rule,
+      source: rule.startsWith("tree.") ? "camp-file" : "house-rules",
+      subject,
+      sense: "at-most",
+      demand: 1,
+      limit: 0,
+      unit: "1",
+      ...(about === undefined ? {} : { about }),
+    },
+    "do-not-hang",
+  );
+}

@@ -177,6 +177,17 @@ describe("adjust", () => {
     }
   });
 
+  it("has the worked figure of the handbook", () => {
+    const measured = { seatHeightM: 0.36, slides: "to-foot", head: { angle: degrees(34) } } as const;
+    const { state, instruction, predicted, band } = adjusted(request(2.75), measured);
+    expect(instruction).toEqual({ end: "foot", action: "take-in", cm: 9 });
+    expect(state.footRaiseM).toBeCloseTo(0.13, 2);
+    expect(inDegrees(state.foot.angle)).toBeCloseTo(34.9, 0);
+    expect(band["head.angle"].map((angle) => Math.round((angle * 180) / Math.PI))).toEqual([31, 37]);
+    expect(predicted.seatHeightM).toBeCloseTo(0.45, 2);
+    expect(predicted.footRaiseM).toBeCloseTo(0.16, 2);
+  });
+
   it("finds the true state when everything was measured", () => {
     fc.assert(
       fc.property(deviation(0.7), (off) => {
@@ -229,7 +240,7 @@ describe("adjust", () => {
     const model = modelOf(plain);
     const { normal } = chanceFrom(7);
     const hits = { seatHeightM: 0, footRaiseM: 0, "head.angle": 0, "foot.angle": 0 };
-    const runs = 150;
+    const runs = 100;
     for (let run = 0; run < runs; run++) {
       const off = { ...AS_PLANNED };
       for (const name of ERROR_NAMES) off[name] = normal() * model.sizes[name];

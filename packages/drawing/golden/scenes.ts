@@ -1,8 +1,11 @@
+import { presetRules } from "@nightspan/core";
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
 import { planByHand } from "../src/fixture/plan-by-hand.fixture.ts";
+import { SLING_ROWS, WEBBING_ROWS } from "../src/fixture/pocket-rows.fixture.ts";
 import { everyObstacle, pacedPairs, withBerth, withGround } from "../src/fixture/variants.fixture.ts";
 import { EIGHT, THREE } from "../src/fixture/wanted.fixture.ts";
 import {
+  angleCardScene,
   beadSpan,
   berthScene,
   cardBackScene,
@@ -15,6 +18,7 @@ import {
   markFigure,
   plainLabels,
   plainMeasure,
+  pocketTableScene,
   verdictPlate,
   type Scene,
   type ThemeName,
@@ -43,6 +47,8 @@ const helped = withBerth(plan, "5", {
 
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
 const PHONE = { words, widthPx: 390, heightPx: 500, selected: "7" } as const;
+
+const SOREN = { name: "Søren Wrzos-Łęcki", setterStatureM: 1.83, stepM: 0.75 } as const;
 
 function first(scenes: readonly Scene[], index = 0): Scene {
   const scene = scenes[index];
@@ -124,6 +130,17 @@ export const scenes: readonly GoldenScene[] = [
   { name: "cards-fronts", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 0) },
   { name: "cards-backs", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 1) },
   { name: "leaders-sheet", theme: "one-ink", draw: () => first(leadersSheetScenes(plan, camp, words)) },
+  { name: "angle-card", theme: "one-ink", draw: () => angleCardScene(presetRules("usual"), words) },
+  {
+    name: "pocket-table",
+    theme: "one-ink",
+    draw: () => pocketTableScene({ ...SOREN, rows: WEBBING_ROWS }, words),
+  },
+  {
+    name: "pocket-table-sling",
+    theme: "one-ink",
+    draw: () => pocketTableScene({ ...SOREN, setterStatureM: 1.6, rows: SLING_ROWS }, words),
+  },
   { name: "verdict-clear", theme: "light", draw: () => verdictPlate("clear", 60) },
   { name: "verdict-look-again", theme: "light", draw: () => verdictPlate("look-again", 60) },
   { name: "verdict-do-not-hang", theme: "light", draw: () => verdictPlate("do-not-hang", 60) },

@@ -43,7 +43,7 @@ describe("every drawing", () => {
 });
 
 describe("cards and sheets", () => {
-  const papers = [...starting("card"), ...starting("leaders")];
+  const papers = ["card", "leaders", "pocket", "angle"].flatMap(starting);
 
   it("are drawn at all", () => expect(papers.length).toBeGreaterThan(8));
 
@@ -70,7 +70,7 @@ describe("cards and sheets", () => {
     ).toBe(true);
   });
 
-  it.each(starting("card-back"))(
+  it.each([...starting("card-back"), ...starting("pocket-table")])(
     "$name carries every caution and everybody whose word goes first",
     ({ scene }) => {
       const all = said(scene);

@@ -1,4 +1,4 @@
-import { DEFER_KEYS, type Camp, type CautionKey, type Plan } from "@nightspan/core";
+import type { Camp, Plan } from "@nightspan/core";
 import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
@@ -11,13 +11,11 @@ import { wrapped } from "../scene/wrapped.ts";
 import type { CardOptions } from "./card-scene.ts";
 import { CARD, EDGE, RULE } from "./card-size.ts";
 import { cardSideView } from "./card-side-view.ts";
-import { listed, sentences } from "./card-words.ts";
+import { cautionColumns, cautionTexts, COLUMN, COLUMN_LEFT } from "./caution-columns.ts";
 import { entryPictures } from "./entry-pictures.ts";
 
-const LEFT = EDGE;
+const [LEFT, SECOND] = COLUMN_LEFT;
 const RIGHT = CARD.width - EDGE;
-const COLUMN = (RIGHT - LEFT - 4) / 2;
-const SECOND = LEFT + COLUMN + 4;
 const NOTE = { size: TYPE_MM.note, leading: TYPE_MM.note * 1.13 } as const;
 
 /** The back of a berth card: side view without forces, orders, knots, getting in, and every caution. */
@@ -33,7 +31,7 @@ export function cardBackScene(plan: Plan, camp: Camp, berthId: string, options: 
     desc: word("card.back-desc"),
     ground: "paper",
     theme: "one-ink",
-    items: [...above(facts, options), ...orders.items, ...knots.items, ...cautions.items],
+    items: [...above(facts, options), ...orders.items, ...knots.items, ...cautions],
   };
 }
 
@@ -99,7 +97,7 @@ function knotsAt(top: number, facts: BerthFacts, camp: Camp, words: Words): Bloc
 }
 
 /** Every caution, whose word goes first, and where to sleep on the ground; in two columns. */
-function cautionsAt(top: number, camp: Camp, words: Words): Block {
+function cautionsAt(top: number, camp: Camp, words: Words): readonly Item[] {
   const fallback = camp.ground?.fallback;
   const where =
     fallback?.note !== undefined
@@ -109,48 +107,7 @@ function cautionsAt(top: number, camp: Camp, words: Words): Block {
           ),
         })
       : word(fallback?.at === undefined ? "back.fallback-none" : "back.fallback-map");
-  const texts: TextItem[] = [
-    ...CAUTION_GROUPS.map((keys) => sentences(keys.map((key) => word(`caution.${key}`)))),
-    word("defer.all", { who: listed(DEFER_KEYS.map((key) => word(`defer.${key}`))) }),
-    where,
-  ];
-  const blocks = texts.map(
-    (item) => wrapped(item, [0, 0], { ...NOTE, weight: 500, width: COLUMN }, words).items,
-  );
-  const first = evenSplit(blocks.map(({ length }) => length));
-  const columns = [blocks.slice(0, first).flat(), blocks.slice(first).flat()] as const;
-  const most = Math.max(...columns.map(({ length }) => length));
   // A long way to the ground fallback draws the lines closer, never off the card.
-  const leading = Math.min(NOTE.leading, (CARD.height - EDGE - top - 4) / (most - 1));
-  const items = columns.flatMap((lines, column) =>
-    lines.flatMap((item, row): Item[] => {
-      if (item.kind !== "text") return [];
-      const at: XY = [column === 0 ? LEFT : SECOND, top + 4 + row * leading];
-      return [{ ...item, class: "ns-caution", at }];
-    }),
-  );
-  return { items: [rule(top), ...items], bottom: top + 4 + (most - 1) * leading };
+  const columns = cautionColumns([...cautionTexts(), where], top, CARD.height - EDGE, words);
+  return [rule(top), ...columns.items];
 }
-
-/** How many blocks go into the first of two columns, each block whole, so that the longer column is shortest. */
-function evenSplit(lengths: readonly number[]): number {
-  const all = lengths.reduce((sum, length) => sum + length, 0);
-  let best = { count: 0, longer: all };
-  let first = 0;
-  lengths.forEach((length, index) => {
-    first += length;
-    const longer = Math.max(first, all - first);
-    if (longer < best.longer) best = { count: index + 1, longer };
-  });
-  return best.count;
-}
-
-/** The cautions by what they are about, so that the short ones share a line. */
-const CAUTION_GROUPS: readonly (readonly CautionKey[])[] = [
-  ["look-up", "dead-or-doubtful-tree", "never-on-vehicle-or-masonry"],
-  ["lowest-hang", "soft-clear-ground", "not-over-water"],
-  ["no-stacking-swinging-standing", "check-every-entry", "lowest-rated-part"],
-  ["children-supervised"],
-  ["thunder-leave-trees", "stop-wind-and-cold", "flame-clear-of-synthetics"],
-  ["static-numbers"],
-];

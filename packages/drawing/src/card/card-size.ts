@@ -3,6 +3,9 @@ import type { SceneSize } from "../scene/scene.ts";
 /** A6, upright [mm]. */
 export const CARD: SceneSize = { width: 105, height: 148, unit: "mm" };
 
+/** A6 on its side [mm]. */
+export const CARD_WIDE: SceneSize = { width: 148, height: 105, unit: "mm" };
+
 /** A4, upright and on its side [mm]. */
 export const A4: SceneSize = { width: 210, height: 297, unit: "mm" };
 export const A4_WIDE: SceneSize = { width: 297, height: 210, unit: "mm" };

@@ -1,11 +1,11 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { name, word } from "../scene/names.ts";
-import type { Item, Scene, XY } from "../scene/scene.ts";
+import type { Item, Scene, SceneSize, XY } from "../scene/scene.ts";
 import { group, line } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { cardBackScene } from "./card-back-scene.ts";
 import { cardScene, type CardOptions } from "./card-scene.ts";
-import { A4, CARD } from "./card-size.ts";
+import { A4, A4_WIDE, CARD } from "./card-size.ts";
 
 export interface CardsSheetOptions extends Words {
   /** Why a berth's verdict is not clear, in a few words, where something else than an unseen tree is the reason. */
@@ -25,30 +25,46 @@ export function cardsSheetScenes(plan: Plan, camp: Camp, options: CardsSheetOpti
   return sheets;
 }
 
+/** Cards of one size, four to an A4 with cut marks, one side only. */
+export function cardsOnSheets(cards: readonly Scene[], about: Pick<Scene, "name" | "title">): Scene[] {
+  const sheets: Scene[] = [];
+  for (let first = 0; first < cards.length; first += 4)
+    sheets.push(fourUp(cards.slice(first, first + 4), about, false));
+  return sheets;
+}
+
+/** Up to four cards of one size; mirrored, they fall on their fronts when the sheet is turned over its long edge. */
+function fourUp(cards: readonly Scene[], about: Pick<Scene, "name" | "title">, mirrored: boolean): Scene {
+  const { width, height } = cards[0]?.size ?? CARD;
+  const size = width > height ? A4_WIDE : A4;
+  const step = [size.width - width, size.height - height] as const;
+  const placed = cards.map(({ items }, index): Item => {
+    const column = mirrored ? 1 - (index % 2) : index % 2;
+    const move = [column * step[0], Math.floor(index / 2) * step[1]] as const;
+    return group(items, { move, class: "ns-card-on-sheet" });
+  });
+  return {
+    ...about,
+    size,
+    desc: word("card.sheet-desc"),
+    ground: "paper",
+    theme: "one-ink",
+    items: [...placed, cutMarks(size)],
+  };
+}
+
 function withReason({ labels, measure }: Words, reason: string | undefined): CardOptions {
   return reason === undefined ? { labels, measure } : { labels, measure, reason };
 }
 
 function sheet(cards: readonly Scene[], camp: Camp, side: "fronts" | "backs"): Scene {
-  const placed = cards.map(({ items }, index): Item => {
-    const column = side === "fronts" ? index % 2 : 1 - (index % 2);
-    const row = Math.floor(index / 2);
-    return group(items, { move: [column * CARD.width, row * (CARD.height + 1)], class: "ns-card-on-sheet" });
-  });
-  return {
-    name: `cards-${side}`,
-    size: A4,
-    title: word("card.sheet-title", { camp: name(camp.name) }),
-    desc: word("card.sheet-desc"),
-    ground: "paper",
-    theme: "one-ink",
-    items: [...placed, cutMarks()],
-  };
+  const title = word("card.sheet-title", { camp: name(camp.name) });
+  return fourUp(cards, { name: `cards-${side}`, title }, side === "backs");
 }
 
 /** Short strokes at the edges and a cross in the middle, outside the cards' own edges. */
-function cutMarks(): Item {
-  const [x, y] = [A4.width / 2, A4.height / 2];
+function cutMarks({ width, height }: SceneSize): Item {
+  const [x, y] = [width / 2, height / 2];
   const ink = { stroke: "ink", width: 0.2, cap: "butt" } as const;
   const strokes: readonly (readonly [XY, XY])[] = [
     [
@@ -56,16 +72,16 @@ function cutMarks(): Item {
       [x, 4],
     ],
     [
-      [x, A4.height],
-      [x, A4.height - 4],
+      [x, height],
+      [x, height - 4],
     ],
     [
       [0, y],
       [4, y],
     ],
     [
-      [A4.width, y],
-      [A4.width - 4, y],
+      [width, y],
+      [width - 4, y],
     ],
     [
       [x - 3, y],

@@ -256,6 +256,31 @@ export const ENGLISH = {
   "leaders.fallback-none": "Ground fallback: none named",
   "leaders.unplaced": "no berth: {names}",
 
+  "angle.title": "Strap angle card",
+  "angle.desc":
+    "Lines at 20, 25, 30 and 35 degrees below the level upper edge, and how far a strap comes down on a metre.",
+  "angle.name": "Strap angle",
+  "angle.range": "House rule: {low} to {high}. 30° is aimed at: 58 cm down on a metre along.",
+  "angle.run": "a metre along, level",
+  "angle.hold":
+    "Somebody lies in the hammock. Hold the upper left corner where the strap leaves the bark, the upper edge level.",
+  "angle.read":
+    "See which line the strap lies along. Too flat pulls harder: let the straps out, set them higher.",
+  "angle.turn": "At the other tree fold the card along a line and turn it over.",
+  "angle.caution": "An angle says nothing of the tree. Look up first. Not sure? Sleep on the ground.",
+
+  "pocket.title": "Pocket table, {name}",
+  "pocket.desc": "Steps from tree to tree, and where both straps go. Level ground.",
+  "pocket.name": "Pocket table",
+  "pocket.for": "{name}, one step {step}",
+  "pocket.steps": "steps",
+  "pocket.head": "HEAD mark",
+  "pocket.foot": "FOOT, level across",
+  "pocket.bark": "bark to cloth",
+  "pocket.not": "do not hang: {limit}",
+  "pocket.use": "Step from tree to tree. Find your steps. Both straps at once, then sit low and correct.",
+  "pocket.level": "For level ground. On a slope sight the foot strap level across from the head strap.",
+
   "figure.mark": "Nightspan",
   "figure.mark-desc": "Two posts and a line that hangs.",
   "figure.two-trees": "Two trees, tonight",

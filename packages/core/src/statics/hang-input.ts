@@ -22,7 +22,8 @@ export function hangInputRefusals(input: HangInput): readonly Refusal[] {
     ...maybe("suspension.eaN", suspension.eaN, 2_000, 1e9),
     ...within("sleeper.massKg", sleeper.massKg, 5, 300),
     ...within("sleeper.statureM", sleeper.statureM, 0.7, Math.min(2.5, hammock.lengthM)),
-    ...limitRefusals(limits),
+    ...limitRefusals(limits, "limits"),
+    ...(input.okLimits === undefined ? [] : limitRefusals(input.okLimits, "okLimits")),
     ...targetRefusals(targets, limits),
     ...maybe("spanErrorM", input.spanErrorM, 0, 2),
   ];
@@ -55,18 +56,18 @@ function ridgelineRefusals({ ridgelineM, lengthM }: HangInput["hammock"]): reado
   return within(field, ridgelineM, 0.5 * lengthM, lengthM);
 }
 
-function limitRefusals(limits: HangInput["limits"]): readonly Refusal[] {
+function limitRefusals(limits: HangInput["limits"], name: "limits" | "okLimits"): readonly Refusal[] {
   return [
-    ...angleWithin("limits.angleMin", limits.angleMin, 5, 75),
-    ...angleWithin("limits.angleMax", limits.angleMax, Math.max(5, inDegrees(limits.angleMin)), 75),
-    ...maybe("limits.reachM", limits.reachM, 0.5, 10),
-    ...maybe("limits.strapHeightMaxM", limits.strapHeightMaxM, 0.3, 30),
-    ...maybe("limits.lowPointMaxM", limits.lowPointMaxM, 0.05, 10),
-    ...within("limits.lowPointMinM", limits.lowPointMinM, 0, 2),
-    ...within("limits.seatHeightMinM", limits.seatHeightMinM, 0.05, 3),
-    ...within("limits.seatHeightMaxM", limits.seatHeightMaxM, Math.max(0.05, limits.seatHeightMinM), 3),
-    ...within("limits.footRaiseMinM", limits.footRaiseMinM, -1, 1),
-    ...within("limits.footRaiseMaxM", limits.footRaiseMaxM, limits.footRaiseMinM, 1),
+    ...angleWithin(`${name}.angleMin`, limits.angleMin, 5, 75),
+    ...angleWithin(`${name}.angleMax`, limits.angleMax, Math.max(5, inDegrees(limits.angleMin)), 75),
+    ...maybe(`${name}.reachM`, limits.reachM, 0.5, 10),
+    ...maybe(`${name}.strapHeightMaxM`, limits.strapHeightMaxM, 0.3, 30),
+    ...maybe(`${name}.lowPointMaxM`, limits.lowPointMaxM, 0.05, 10),
+    ...within(`${name}.lowPointMinM`, limits.lowPointMinM, 0, 2),
+    ...within(`${name}.seatHeightMinM`, limits.seatHeightMinM, 0.05, 3),
+    ...within(`${name}.seatHeightMaxM`, limits.seatHeightMaxM, Math.max(0.05, limits.seatHeightMinM), 3),
+    ...within(`${name}.footRaiseMinM`, limits.footRaiseMinM, -1, 1),
+    ...within(`${name}.footRaiseMaxM`, limits.footRaiseMaxM, limits.footRaiseMinM, 1),
   ];
 }
 

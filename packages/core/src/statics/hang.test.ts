@@ -1,4 +1,5 @@
 import { checks, type CheckFile } from "@nightspan/checks";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { degrees, inDegrees } from "../quantity/angle.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
@@ -19,6 +20,20 @@ function bindsOf(given: HangFixture): readonly (string | undefined)[] {
   const outcome = hang(hangInput(given));
   return outcome.ok ? [] : outcome.refusals.map(({ binds }) => binds);
 }
+
+const ODD = fc.record({
+  spanM: fc.double({ min: 0.5, max: 12, noNaN: true }),
+  footGroundM: fc.double({ min: -2, max: 2, noNaN: true }),
+  headDbhM: fc.double({ min: 0.03, max: 2, noNaN: true }),
+  lengthM: fc.double({ min: 1.2, max: 6, noNaN: true }),
+  ridgeRatio: fc.option(fc.double({ min: 0.5, max: 0.999, noNaN: true }), { nil: undefined }),
+  eaN: fc.constantFrom(2_000, 9_000, 40_000, 1e9),
+  minM: fc.double({ min: 0, max: 1, noNaN: true }),
+  massKg: fc.double({ min: 5, max: 300, noNaN: true }),
+  statureM: fc.double({ min: 0.7, max: 2.3, noNaN: true }),
+  angleDeg: fc.double({ min: 5, max: 75, noNaN: true }),
+  footRaiseM: fc.double({ min: -1, max: 1, noNaN: true }),
+});
 
 interface PlainHang {
   readonly clear: number;
@@ -84,6 +99,46 @@ describe("hang", () => {
     );
     const fields = outcome.ok ? [] : outcome.refusals.map(({ field }) => field);
     expect(fields).toEqual(["spanM", "hammock.ridgelineM", "sleeper.massKg", "targets.angle"]);
+  });
+
+  it("refuses limits of the ok ranges that cannot be used, by their own name", () => {
+    const input = hangInput();
+    const outcome = hang({ ...input, okLimits: { ...input.limits, seatHeightMinM: Number.NaN } });
+    const fields = outcome.ok ? [] : outcome.refusals.map(({ field }) => field);
+    expect(fields).toContain("okLimits.seatHeightMinM");
+  });
+
+  it("answers anything within its ranges with finite figures or reasons, however odd", () => {
+    let served = 0;
+    fc.assert(
+      fc.property(ODD, ({ ridgeRatio, eaN, ...odd }) => {
+        const { lengthM, massKg, statureM, angleDeg, footRaiseM, minM, ...pair } = odd;
+        const outcome = hang(
+          hangInput({
+            ...pair,
+            hammock: { lengthM, ...(ridgeRatio === undefined ? {} : { ridgelineM: ridgeRatio * lengthM }) },
+            suspension: { minM, eaN },
+            sleeper: { massKg, statureM },
+            targets: { angle: degrees(angleDeg), footRaiseM },
+            limits: { angleMin: degrees(5), angleMax: degrees(75), footRaiseMinM: -1, footRaiseMaxM: 1 },
+          }),
+        );
+        if (!outcome.ok) {
+          expect(outcome.refusals.length).toBeGreaterThan(0);
+          return;
+        }
+        served++;
+        const { head, foot, ok, band, shape } = outcome.value;
+        for (const end of [head, foot])
+          for (const figure of Object.values(end)) expect(figure).toSatisfy(Number.isFinite);
+        for (const { low, high } of Object.values(ok)) expect(low <= high).toBe(true);
+        for (const [low, high] of Object.values(band))
+          expect(low <= high && Number.isFinite(high)).toBe(true);
+        expect(shape.cloth.flat().every(Number.isFinite)).toBe(true);
+      }),
+      { seed: 1, numRuns: 300 },
+    );
+    expect(served).toBeGreaterThan(20);
   });
 
   it("gives the handbook's worked figure", () => {

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { folder } from "../testing.fixture.ts";
@@ -27,6 +27,12 @@ describe("writing files whole", () => {
     }).toThrow();
     expect(readFileSync(join(here, "a.txt"), "utf8")).toBe("old");
     expect(readdirSync(here).sort()).toEqual(["a.txt", "file"]);
+  });
+
+  it.runIf(existsSync("/proc/self"))("comes back from a folder where nothing can be made", () => {
+    expect(() => {
+      writeFiles([{ path: "/proc/no-such-folder/a.txt", content: "new" }]);
+    }).toThrow(/ENOENT/);
   });
 
   it("takes away what it staged where the last step fails", () => {

@@ -1,4 +1,13 @@
-import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 export interface NewFile {
@@ -31,7 +40,7 @@ export function writeFiles(files: readonly NewFile[]): void {
 const INTERRUPTED = 130;
 
 function stage({ path, content }: NewFile): string {
-  mkdirSync(dirname(path), { recursive: true });
+  makeFolder(dirname(path));
   const temporary = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
   const file = openSync(temporary, "w");
   try {
@@ -44,6 +53,13 @@ function stage({ path, content }: NewFile): string {
     closeSync(file);
   }
   return temporary;
+}
+
+/** Folder by folder: the recursive call of Node never comes back where a folder that cannot be made says "not there". */
+function makeFolder(path: string): void {
+  if (existsSync(path)) return;
+  makeFolder(dirname(path));
+  mkdirSync(path);
 }
 
 function writeAll(file: number, bytes: Uint8Array): void {

@@ -1,5 +1,6 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import {
+  angleCardScene,
   berthScene,
   cardBackScene,
   cardScene,
@@ -20,8 +21,8 @@ const WORDS: Words = { labels, measure };
 
 /**
  * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and what is
- * to be printed: cards four to a sheet, the leader's sheet and the map, as PDF and the first two as pages too. What is
- * drawn carries no weight and no pull; the plan file does.
+ * to be printed: cards and pocket tables four to a sheet, the leader's sheet, the map and a card for strap angles. What
+ * is drawn carries no weight and no pull; the plan file does.
  */
 export async function papersOf(plan: Plan, camp: Camp): Promise<Papers> {
   const { papers, remarks } = await pdfPapers(plan, camp);
@@ -31,6 +32,7 @@ export async function papersOf(plan: Plan, camp: Camp): Promise<Papers> {
       { name: "plan.json", content: writePlan(planFile(plan)) },
       { name: "map.svg", content: svgFile(map) },
       ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
+      { name: "angle-card.svg", content: svgFile(angleCardScene(camp.rules, WORDS)) },
       ...papers,
       ...berthPapers(plan, camp),
     ],

@@ -1,8 +1,11 @@
 import type { Camp, Plan } from "@nightspan/core";
 import {
+  angleCardScene,
+  cardsOnSheets,
   cardsSheetScenes,
   leadersSheetScenes,
   mapSheetScene,
+  pocketTableScene,
   THEMES,
   type Scene,
   type Theme,
@@ -13,6 +16,7 @@ import { drawableNames } from "../pdf/drawable-names.ts";
 import { loadFaces } from "../pdf/faces.ts";
 import { pdfOf } from "../pdf/pdf-of.ts";
 import { pdfWords } from "../pdf/pdf-words.ts";
+import { pocketTables } from "./pocket-tables.ts";
 import type { Paper } from "./put-papers.ts";
 
 /** Files of a plan. */
@@ -22,41 +26,49 @@ export interface Papers {
   readonly remarks: readonly string[];
 }
 
-/** The papers to print, as PDF: the cards four to a sheet, the leader's sheet and the map. */
+/** The papers to print, as PDF: the map, cards and pocket tables four to a sheet, the leader's sheet, angle cards. */
 export async function pdfPapers(plan: Plan, camp: Camp): Promise<Papers> {
   const faces = await loadFaces();
   const { drawable, remarks } = drawableNames(camp, faces);
   const words = pdfWords(labels, drawable, faces);
-  const paper = async (
-    name: string,
-    title: string,
-    scenes: readonly Scene[],
-    theme: Theme,
-  ): Promise<Paper> => ({
-    name,
-    content: await pdfOf(scenes, {
-      title: `${title}, ${drawable(camp.name)}`,
-      day: camp.date,
-      theme,
-      words,
-      faces,
-    }),
-  });
-  const papers = [await paper("map.pdf", "Map", [mapPage(plan, camp, words)], PAPER)];
-  if (plan.berths.length > 0) {
-    const names = namesOf(camp);
-    const cards = cardsSheetScenes(plan, camp, { ...words, reasonOf: (berth) => cardReason(berth, names) });
-    papers.push(
-      await paper("cards.pdf", "Berth cards", cards, THEMES["one-ink"]),
-      await paper(
-        "leaders-sheet.pdf",
-        "Leader's sheet",
-        leadersSheetScenes(plan, camp, words),
-        THEMES["one-ink"],
-      ),
-    );
-  }
+  const paper = async ({ name, title, scenes, theme = THEMES["one-ink"] }: Printed): Promise<Paper> => {
+    const whole = `${title}, ${drawable(camp.name)}`;
+    return { name, content: await pdfOf(scenes, { title: whole, day: camp.date, theme, words, faces }) };
+  };
+  const papers: Paper[] = [];
+  for (const one of printed(plan, camp, words)) if (one.scenes.length > 0) papers.push(await paper(one));
   return { papers, remarks };
+}
+
+interface Printed {
+  readonly name: string;
+  readonly title: string;
+  readonly scenes: readonly Scene[];
+  readonly theme?: Theme;
+}
+
+function printed(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
+  const map = { name: "map.pdf", title: "Map", scenes: [mapPage(plan, camp, words)], theme: PAPER };
+  const angles = cardsOnSheets(new Array<Scene>(4).fill(angleCardScene(camp.rules, words)), {
+    name: "angle-cards",
+    title: { word: "angle.title" },
+  });
+  const last = { name: "angle-card.pdf", title: "Strap angle card", scenes: angles };
+  if (plan.berths.length === 0) return [map, last];
+  const names = namesOf(camp);
+  const cards = cardsSheetScenes(plan, camp, { ...words, reasonOf: (berth) => cardReason(berth, names) });
+  const tables = pocketTables(plan, camp).map((table) => pocketTableScene(table, words));
+  return [
+    map,
+    { name: "cards.pdf", title: "Berth cards", scenes: cards },
+    { name: "leaders-sheet.pdf", title: "Leader's sheet", scenes: leadersSheetScenes(plan, camp, words) },
+    {
+      name: "pocket-tables.pdf",
+      title: "Pocket tables",
+      scenes: cardsOnSheets(tables, { name: "pocket-tables", title: { word: "pocket.name" } }),
+    },
+    last,
+  ];
 }
 
 /** Paper is white: no ink is laid down for the ground. */

@@ -10,7 +10,7 @@ import { line, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 
-const SIDE = 13;
+const SIDE = 15;
 const DIM = { width: 0.2, tick: 0.9 } as const;
 const NOTE = { size: TYPE_MM.note, weight: 600 } as const;
 
@@ -58,7 +58,7 @@ function figures(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   const mark = wrapped(
     bodyMarkText(heightM, setter.statureM),
     [frame.leftX, middle + 3.7],
-    { ...NOTE, width: 16, leading: 3.6, mostLines: 2 },
+    { ...NOTE, weight: 500, width: SIDE, leading: 3.6, mostLines: 2 },
     words,
   );
   return [

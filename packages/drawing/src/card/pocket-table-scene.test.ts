@@ -16,7 +16,16 @@ function said(rows: readonly PocketLine[]): string[] {
 describe("pocketTableScene", () => {
   it("says where both straps go for each count of steps", () => {
     const all = said(WEBBING_ROWS).map((text) => text.replaceAll("\u00a0", " "));
-    expect(all).toEqual(expect.arrayContaining(["5½", "1.55 m  chin", "25 cm higher", "75, 80 cm"]));
+    expect(all).toEqual(expect.arrayContaining(["5½", "1.55 m  chin", "25 cm", "75, 80 cm"]));
+  });
+
+  it("says which way the foot strap goes in each row where it is not always higher", () => {
+    const [row] = WEBBING_ROWS;
+    const [head, foot] = [row?.hung?.head, row?.hung?.foot];
+    if (row === undefined || head === undefined || foot === undefined) throw new Error("no row");
+    const all = said([...WEBBING_ROWS, { steps: 8, hung: { head: foot, foot: head } }]);
+    const plain = all.map((text) => text.replaceAll("\u00a0", " "));
+    expect(plain).toEqual(expect.arrayContaining(["25 cm higher", "20 cm lower"]));
   });
 
   it("says what stands in the way where a row cannot be hung", () => {

@@ -37,7 +37,7 @@ const LEFT = EDGE;
 const RIGHT = CARD.width - EDGE;
 const WIDTH = RIGHT - LEFT;
 /** Base lines of the columns: steps, head, foot and bark. */
-const X = { steps: LEFT + 8, head: LEFT + 11, foot: LEFT + 71, bark: RIGHT } as const;
+const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 71, bark: RIGHT } as const;
 const TABLE_TOP = 29;
 const TALLEST = 9;
 /** The most rows that stay legible; half steps go first where there would be more. */
@@ -49,6 +49,7 @@ export function pocketTableScene(table: PocketTable, words: Words): Scene {
   const bottom = CARD.height - EDGE - cautions.height;
   const below = useText(bottom, words);
   const set = cautionColumns(cautionTexts(), bottom, CARD.height - EDGE, words);
+  const oneWay = table.rows.every(({ hung }) => hung === undefined || levelWay(overOf(hung)) !== "lower");
   return {
     name: "pocket-table",
     size: CARD,
@@ -58,8 +59,8 @@ export function pocketTableScene(table: PocketTable, words: Words): Scene {
     theme: "one-ink",
     items: [
       ...header(table),
-      ...tableHead(words),
-      ...tableRows(table, below.top, words),
+      ...tableHead(oneWay, words),
+      ...tableRows(table, below.top, oneWay, words),
       ...below.items,
       rule(bottom, RULE.thin),
       ...set.items,
@@ -89,7 +90,7 @@ function header({ name: written, stepM }: PocketTable): Item[] {
   ];
 }
 
-function tableHead(words: Words): Item[] {
+function tableHead(oneWay: boolean, words: Words): Item[] {
   const head = (key: WordKey, x: number, anchor: "start" | "end"): readonly Item[] => {
     const style = {
       size: TYPE_MM.note,
@@ -104,18 +105,19 @@ function tableHead(words: Words): Item[] {
   return [
     ...head("pocket.steps", X.steps, "end"),
     ...head("pocket.head", X.head, "start"),
-    ...head("pocket.foot", X.foot, "end"),
+    ...head(oneWay ? "pocket.foot-higher" : "pocket.foot", X.foot, "end"),
     ...head("pocket.bark", X.bark, "end"),
     rule(TABLE_TOP, RULE.thick),
   ];
 }
 
-function tableRows(table: PocketTable, bottom: number, words: Words): Item[] {
+function tableRows(table: PocketTable, bottom: number, oneWay: boolean, words: Words): Item[] {
   const rows = shown(table.rows);
   const height = Math.min(TALLEST, (bottom - TABLE_TOP) / Math.max(1, rows.length));
   return rows.flatMap((row, index) => {
     const base = TABLE_TOP + (index + 0.5) * height + TYPE_MM.lead * 0.34;
-    const cells = row.hung === undefined ? [refused(row, base)] : hungCells(row.hung, base, table, words);
+    const cells =
+      row.hung === undefined ? [refused(row, base)] : hungCells(row.hung, base, table, { ...words, oneWay });
     return [
       text(quantity("steps", row.steps, 1), [X.steps, base], {
         size: TYPE_MM.lead,
@@ -138,16 +140,30 @@ function refused({ binds }: PocketLine, base: number): Item {
   return text(said, [X.head, base], { size: TYPE_MM.body, weight: 500, maxWidth: RIGHT - X.head });
 }
 
-function hungCells(
-  { head, foot }: NonNullable<PocketLine["hung"]>,
-  base: number,
-  { setterStatureM }: PocketTable,
-  words: Words,
-): Item[] {
-  const over = foot.strapHeightM - head.strapHeightM;
+type Hung = NonNullable<PocketLine["hung"]>;
+
+/** The foot strap over the head strap [m]. */
+function overOf({ head, foot }: Hung): number {
+  return foot.strapHeightM - head.strapHeightM;
+}
+
+/** Where the head of the column says that the foot goes higher, the figure is enough. */
+function levelCell(hung: Hung, oneWay: boolean): TextItem {
+  const over = overOf(hung);
   const way = levelWay(over);
   const by = quantity("short-length", markHeightM(Math.abs(over)), 0);
-  const level = way === "same" ? word("level-same") : word(`level-${way}`, { by });
+  if (way === "same") return word("level-same");
+  return oneWay ? by : word(`level-${way}`, { by });
+}
+
+function hungCells(
+  hung: Hung,
+  base: number,
+  { setterStatureM }: PocketTable,
+  words: Words & { readonly oneWay: boolean },
+): Item[] {
+  const { head, foot } = hung;
+  const level = levelCell(hung, words.oneWay);
   const body: TextRun = {
     item: { bodyMarkM: head.strapHeightM, statureM: setterStatureM },
     size: TYPE_MM.note,

@@ -276,6 +276,7 @@ export const ENGLISH = {
   "pocket.steps": "steps",
   "pocket.head": "HEAD mark",
   "pocket.foot": "FOOT, level across",
+  "pocket.foot-higher": "FOOT higher, level across",
   "pocket.bark": "bark to cloth",
   "pocket.not": "do not hang: {limit}",
   "pocket.use": "Step from tree to tree. Find your steps. Both straps at once, then sit low and correct.",

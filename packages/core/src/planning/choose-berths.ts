@@ -74,8 +74,10 @@ export function chooseBerths(input: ChooseInput): ChosenBerths {
   }
 }
 
+type Asked = Pick<ChooseInput, "allowed" | "desk">;
+
 /** A class that was refused once may well be refused elsewhere: ask for all its places before the next search. */
-function askEverywhere({ allowed, desk }: ChooseInput, classes: ReadonlySet<number>): void {
+export function askEverywhere({ allowed, desk }: Asked, classes: ReadonlySet<number>): void {
   for (const classIndex of classes) {
     allowed[classIndex]?.forEach((flag, place, row) => {
       row[place] = flag === 1 && desk.serves(classIndex, place) ? 1 : 0;
@@ -141,7 +143,11 @@ function seated(input: ChooseInput, found: BerthSearch, seating: Seating): Chose
 }
 
 /** The layout with those who keep their places: they count in every figure. */
-function withPinned(search: BerthSearch, seats: readonly Seat[], input: ChooseInput): ChosenBerths {
+export function withPinned(
+  search: BerthSearch,
+  seats: readonly Seat[],
+  input: Pick<ChooseInput, "pinned" | "costUnits">,
+): ChosenBerths {
   const { pinned = [], costUnits } = input;
   if (pinned.length === 0) return { search, seats };
   const units = pinned.reduce((sum, { place }) => sum + (costUnits[place] ?? 0), 0);
@@ -253,7 +259,7 @@ function dealBlock(
 }
 
 /** Works out every hang in full; notes those that are refused after all. */
-function allHang({ allowed, desk }: ChooseInput, seats: readonly Seat[], refusing: Set<number>): boolean {
+export function allHang({ allowed, desk }: Asked, seats: readonly Seat[], refusing: Set<number>): boolean {
   const refused = seats.filter(({ classIndex, place }) => !desk.hangOf(classIndex, place).ok);
   refused.forEach(({ classIndex, place }) => {
     allowed[classIndex]?.fill(0, place, place + 1);
@@ -272,8 +278,8 @@ function claimants({ classes }: ChooseInput, { chosen }: BerthSearch): Claimant[
   return people.sort((a, b) => b.kit.sleeper.massKg - a.kit.sleeper.massKg || a.classIndex - b.classIndex);
 }
 
-function serves(
-  { allowed, desk }: ChooseInput,
+export function serves(
+  { allowed, desk }: Asked,
   classIndex: number,
   place: number,
   refusing: Set<number>,

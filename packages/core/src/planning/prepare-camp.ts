@@ -40,6 +40,19 @@ export function prepareCamp(camp: Camp): PreparedCamp {
   const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
   const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
   const { kept, refused, ground } = judgePins(camp, deal, found);
+  return preparedFor({ camp, deal, ground, pinsRefused: refused }, kept);
+}
+
+/** The same camp with others who keep their places besides those pinned. */
+export function keepingAlso(prepared: PreparedCamp, kept: readonly KeptPin[]): PreparedCamp {
+  return preparedFor(prepared, [...prepared.pinned, ...kept]);
+}
+
+function preparedFor(
+  given: Pick<PreparedCamp, "camp" | "deal" | "ground" | "pinsRefused">,
+  kept: readonly KeptPin[],
+): PreparedCamp {
+  const { camp, deal, ground, pinsRefused } = given;
   const keeping = new Set(kept.map(({ kit }) => kit));
   const seekers = fitClasses(
     deal.dealt.filter((kit) => !keeping.has(kit)),
@@ -61,7 +74,7 @@ export function prepareCamp(camp: Camp): PreparedCamp {
     pinned: kept.map(({ place, kit }) => {
       return { place, kit, classIndex: classes.findIndex(({ members }) => members.includes(kit)) };
     }),
-    pinsRefused: refused,
+    pinsRefused,
     refusedEverywhere,
   };
 }

@@ -6,6 +6,8 @@ export * from "./group-search.ts";
 export type * from "./group-types.ts";
 export * from "./plan-camp.ts";
 export * from "./explain/explain-plan.ts";
+export * from "./repair/repair-plan.ts";
+export type * from "./repair/repair-types.ts";
 export * from "./layout-model.ts";
 export * from "./layout-types.ts";
 export * from "./adjust/adjust.ts";

@@ -17,6 +17,7 @@ import { refusedPair } from "./hazard-symbols.ts";
 import { boxAround, boxesAlong, boxesRound, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
 import { legend, type Legend, type LegendKey } from "./legend.ts";
 import { placeLabels, type KeepOff, type LabelWish } from "./map-labels.ts";
+import { refusedPairs, type TreePair } from "./refused-pairs.ts";
 import { detailOf, inView, mapView, toPx, type MapView, type ViewWish } from "./map-view.ts";
 import { obstacleSymbol, shapePoints } from "./obstacle-symbols.ts";
 import { sign, SIGN_SIZE, type SignKind } from "./signs.ts";
@@ -28,7 +29,7 @@ export interface MapOptions extends ViewWish {
   readonly selected?: string;
   /** The reader's own step [m], for the scale. */
   readonly stepM?: number;
-  /** Pairs that will not do and are worth showing, by tree ids. */
+  /** Pairs that will not do and are worth showing, by tree ids; where silent, those that the plan itself names. */
   readonly refused?: readonly (readonly [string, string])[];
   /** False leaves out the legend and who looked, for a page that has its own. */
   readonly legend?: boolean;
@@ -55,6 +56,7 @@ interface Sheet {
   readonly berths: readonly PlacedBerth[];
   /** Ids of trees that carry a berth. */
   readonly carrying: ReadonlySet<string>;
+  readonly refused: readonly TreePair[];
 }
 
 /**
@@ -129,7 +131,9 @@ function laidOut(plan: Plan, camp: Camp, options: MapOptions): Sheet {
   }));
   const visible = placed.filter(({ px, r }) => inView(view, px, r + 12));
   const carrying = new Set(ground.berths.flatMap(({ head, foot }) => [head.id, foot.id]));
-  return { plan, camp, options, ground, view, stems: visible, berths: placedBerths(ground, view), carrying };
+  const berths = placedBerths(ground, view);
+  const refused = options.refused ?? refusedPairs(plan);
+  return { plan, camp, options, ground, view, stems: visible, berths, carrying, refused };
 }
 
 function wordsOf({ plan, camp }: Sheet): Pick<Scene, "name" | "title" | "desc"> {
@@ -172,12 +176,12 @@ function lookedLine({ plan, camp, view, options }: Sheet, y: number): Legend {
   return { items: set.items, height: set.lines * 20 + 6 };
 }
 
-function present({ stems, ground, camp, view, carrying, options }: Sheet): Set<LegendKey> {
+function present({ stems, ground, camp, view, carrying, refused }: Sheet): Set<LegendKey> {
   const keys = new Set<LegendKey>(stems.map(({ state }) => state));
   if (stems.some(({ id, state }) => carrying.has(id) && state === "not-looked-at")) keys.add("needed");
   if (ground.berths.length > 0 && detailOf(view) !== "plate") keys.add("head").add("feet");
   if (ground.berths.length > 0 && detailOf(view) === "leaf") keys.add("tarp");
-  if ((options.refused ?? []).length > 0) keys.add("refused");
+  if (refused.length > 0) keys.add("refused");
   const hung = (camp.ground?.obstacles ?? []).some(({ kind }) => kind === "overhead");
   if (hung) keys.add("limb");
   if (hung || keys.has("dead")) keys.add("drop-circle");
@@ -229,9 +233,9 @@ function errorRings({ camp, stems, carrying, view }: Sheet): Item[] {
     .map(({ px }) => circle(px, r, { class: "ns-unsure", fill: "none", stroke: "ink", width: LINE.form }));
 }
 
-function refusedMarks({ options, stems }: Sheet): Item[] {
+function refusedMarks({ refused, stems }: Sheet): Item[] {
   const byId = new Map(stems.map((stem) => [stem.id, stem.px]));
-  return (options.refused ?? []).flatMap(([first, second]) => {
+  return refused.flatMap(([first, second]) => {
     const [from, to] = [byId.get(first), byId.get(second)];
     return from === undefined || to === undefined ? [] : [refusedPair(from, to)];
   });

@@ -1,9 +1,10 @@
-import { byRule, kept, type Comparison, type Finding } from "../outcome/finding.ts";
+import { byRule, kept, type Finding } from "../outcome/finding.ts";
 import type { RuleKey } from "../outcome/rule-key.ts";
 import type { Camp } from "../plan/camp.ts";
+import type { HouseRules } from "../plan/house-rules.ts";
 import type { Tree } from "../site/tree.ts";
 import type { BlockedStrip, CampPlaces } from "./camp-places-types.ts";
-import { blockedFindings, hazardsOf } from "./findings/surroundings.ts";
+import { blockedFindings, hazardsOf, type Hazards } from "./findings/surroundings.ts";
 import { NO_GROUND } from "./no-ground.ts";
 import { statedPlace, TreeNames } from "./stated-places.ts";
 
@@ -63,37 +64,26 @@ export function pairFaults(
 ): Finding[] {
   const { rules, ground = NO_GROUND } = camp;
   const strips = blocked.filter(({ trees: [a, b] }) => a.id === pair.ids[0] && b.id === pair.ids[1]);
-  const measured = [
-    span(pair, "span.least", "at-least", rules.spanMinM.value, subject),
-    span(pair, "span.most", "at-most", rules.spanMaxM.value, subject),
-    ...([0, 1] as const).flatMap((end) => trunkFault(camp, pair, end)),
-  ];
+  const trunks = ([0, 1] as const).flatMap((end) => trunkFault(camp, pair, end));
   return [
-    ...measured.filter(({ verdict }) => verdict !== "clear"),
+    ...spanFaults(rules, pair, subject),
+    ...trunks.filter(({ verdict }) => verdict !== "clear"),
     ...pair.trees.flatMap((tree) => (tree === undefined ? [] : conditionFaults(tree))),
-    ...strips.flatMap((strip) => stemFaults(strip, subject)),
-    ...blockedFindings(subject, strips, hazardsOf(ground), rules),
+    ...strips.flatMap((strip) => stripFaults(strip, hazardsOf(ground), rules, subject)),
   ];
 }
 
-function span(
-  { spanM, ids }: NamedPair,
-  rule: RuleKey,
-  sense: Comparison["sense"],
-  limit: number,
+/** A span that is out of the range of the house. */
+export function spanFaults(
+  { spanMinM, spanMaxM }: HouseRules,
+  { spanM, ids }: Pick<NamedPair, "spanM" | "ids">,
   subject: string,
-): Finding {
-  const compared = {
-    rule,
-    source: "house-rules",
-    subject,
-    sense,
-    demand: spanM,
-    limit,
-    unit: "m",
-    about: ids,
-  } as const;
-  return kept(compared, "do-not-hang");
+): Finding[] {
+  const of = { source: "house-rules", subject, demand: spanM, unit: "m", about: ids } as const;
+  return [
+    kept({ ...of, rule: "span.least", sense: "at-least", limit: spanMinM.value }, "do-not-hang"),
+    kept({ ...of, rule: "span.most", sense: "at-most", limit: spanMaxM.value }, "do-not-hang"),
+  ].filter(({ verdict }) => verdict !== "clear");
 }
 
 function trunkFault({ rules }: Camp, { ids, dbhM, dbhAssumed }: NamedPair, end: 0 | 1): Finding[] {
@@ -122,8 +112,15 @@ function conditionFaults({ id, condition, use }: Tree): Finding[] {
   return rules.map((rule) => broken(rule, `tree/${id}`));
 }
 
-function stemFaults({ by, cause }: BlockedStrip, subject: string): Finding[] {
-  return by === "stem" ? [broken("site.stem", subject, [cause])] : [];
+/** What is in the way of a strip of ground. */
+export function stripFaults(
+  strip: BlockedStrip,
+  hazards: Hazards,
+  rules: HouseRules,
+  subject: string,
+): Finding[] {
+  if (strip.by === "stem") return [broken("site.stem", subject, [strip.cause])];
+  return blockedFindings(subject, [strip], hazards, rules);
 }
 
 /** A rule that is broken without a figure: one fault where none is allowed. */

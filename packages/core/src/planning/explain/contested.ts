@@ -25,6 +25,8 @@ export function contestedPlaces(prepared: PreparedCamp, plan: Plan): Contested {
     classes.flatMap(({ members }, index) => members.map(({ sleeper }) => [sleeper.id, index] as const)),
   );
   const lying = takenPlaces(prepared, plan);
+  // Those who keep a pinned place are out of the question.
+  for (const { place } of prepared.pinned) lying.delete(place);
   const hinders = hindering(prepared);
   const inPlaces = new Set<number>();
   const inClasses = new Set<number>();
@@ -48,11 +50,10 @@ export function contestedPlaces(prepared: PreparedCamp, plan: Plan): Contested {
   return { places, taken: places.filter((place) => lying.has(place)) };
 }
 
-/** Who lies at which place of the camp; those who keep a pinned one are out of the question. */
-function takenPlaces({ ground, pinned }: PreparedCamp, { berths }: Plan): Map<number, string> {
+/** Who lies at which place of the camp. */
+export function takenPlaces({ ground }: PreparedCamp, { berths }: Plan): Map<number, string> {
   const keyOf = (trees: readonly string[], pair = ""): string =>
     JSON.stringify([...[...trees].sort(byCodeUnit), pair]);
-  const keeping = new Set(pinned.map(({ kit }) => kit.sleeper.id));
   const placeOf = new Map(
     ground.places.map(({ first, second, pair }, place) => [
       keyOf([ground.anchors[first]?.id ?? "", ground.anchors[second]?.id ?? ""], pair),
@@ -62,7 +63,7 @@ function takenPlaces({ ground, pinned }: PreparedCamp, { berths }: Plan): Map<nu
   return new Map(
     berths.flatMap(({ headTree, footTree, pair, sleeper }) => {
       const place = placeOf.get(keyOf([headTree, footTree], pair));
-      return place === undefined || keeping.has(sleeper) ? [] : [[place, sleeper] as const];
+      return place === undefined ? [] : [[place, sleeper] as const];
     }),
   );
 }

@@ -3,9 +3,11 @@ import type { Plan } from "../../plan/plan.ts";
 import { prepareCamp } from "../prepare-camp.ts";
 import { findBottleneck } from "./bottleneck.ts";
 import { counterfactuals, type CounterfactualOptions } from "./counterfactuals.ts";
+import { failedPairs } from "./failed-pairs.ts";
 
 /**
- * The plan with what explains it, where not everybody has a berth: what one change alone would do, and what limits it.
+ * The plan with what explains it, where not everybody has a berth: what one change alone would do, what limits
+ * it, and for each of the first 20 without a berth the pairs that nearly serve.
  *
  * Apart from the planning itself, so that the plan is there first and the explanation follows.
  *
@@ -18,7 +20,13 @@ export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptio
   const bottleneck = findBottleneck(prepared, plan, options.solver);
   return {
     ...plan,
+    unplaced: plan.unplaced.map((one, at) =>
+      at < PEOPLE_TOLD ? { ...one, pairs: failedPairs(prepared, plan, one.sleeper) } : one,
+    ),
     counterfactuals: counterfactuals(prepared, plan.placed, options),
     ...(bottleneck === undefined ? {} : { bottleneck }),
   };
 }
+
+/** People whose pairs are gone through one by one. */
+const PEOPLE_TOLD = 20;

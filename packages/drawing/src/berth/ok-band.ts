@@ -5,6 +5,9 @@ import { box, group, line, polygon } from "../scene/shapes.ts";
 /** Width of the range beside the trunk [px]. */
 export const BAND_WIDTH = 14;
 
+/** [px] */
+const LEAST_WHISKER = 4;
+
 export interface OkBand {
   /** Left edge of the band. */
   readonly x: number;
@@ -52,9 +55,11 @@ export function okBand({ x, towards, range, planned, unsure, yOf }: OkBand): Ite
   );
 }
 
+/** Nothing where they would be no longer than the wedge is thick. */
 function whiskers(x: number, [low, high]: BandRange, yOf: OkBand["yOf"]): Item[] {
   const thin = { stroke: "ink", width: 1.25, cap: "butt" } as const;
   const [top, bottom] = [yOf(high), yOf(low)];
+  if (!(bottom - top >= LEAST_WHISKER)) return [];
   return [
     line(
       [

@@ -37,8 +37,10 @@ const LEFT = EDGE;
 const RIGHT = CARD.width - EDGE;
 const WIDTH = RIGHT - LEFT;
 /** Base lines of the columns: steps, head, foot and bark. */
-const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 71, bark: RIGHT } as const;
+const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 68, bark: RIGHT } as const;
 const TABLE_TOP = 29;
+/** Room of a column's heading, in two lines at most. */
+const HEAD_WIDTH = 28;
 const TALLEST = 9;
 /** The most rows that stay legible; half steps go first where there would be more. */
 const MOST_ROWS = 10;
@@ -96,7 +98,7 @@ function tableHead(oneWay: boolean, words: Words): Item[] {
       size: TYPE_MM.note,
       weight: 600,
       anchor,
-      width: 21,
+      width: HEAD_WIDTH,
       leading: TYPE_MM.note * 1.08,
     } as const;
     const { bottom } = wrapped(word(key), [x, 0], style, words);

@@ -15,6 +15,7 @@ const VIEWS = [
   "#/tonight/stature",
   "#/map",
   "#/berth/2",
+  "#/spot/2",
   "#/cards",
   "#/sleepers",
   "#/ground",

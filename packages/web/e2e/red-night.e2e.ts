@@ -57,6 +57,7 @@ describe("red by night", () => {
     "#/tonight/steps",
     "#/map",
     "#/berth/2",
+    "#/spot/2",
     "#/cards",
     "#/sleepers",
     "#/ground",

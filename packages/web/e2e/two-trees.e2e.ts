@@ -51,6 +51,32 @@ describe("two trees, tonight", () => {
     expect(await verdict.textContent()).not.toContain("both trees");
   });
 
+  it("turns one answer after the sit into one thing to change, and asks again", async () => {
+    await now.page.getByRole("button", { name: "Too low" }).click();
+    await now.page.locator(".spot-move").waitFor();
+    expect(await now.page.locator(".spot-move").count()).toBe(1);
+    expect(await now.page.locator(".spot-then").textContent()).toContain("sit again");
+    await now.page.waitForTimeout(450);
+    await now.page.getByRole("button", { name: "Done, I sat again" }).click();
+    await now.page.waitForTimeout(450);
+    await now.page.getByRole("button", { name: "It sits well" }).click();
+    await now.page.getByRole("heading", { name: "Leave it as it is" }).waitFor();
+    await now.page.getByRole("link", { name: "Back to the berth" }).click();
+    await now.page.waitForSelector(".answer-sentences li");
+  });
+
+  it.each(["Too high", "I slide to the feet", "My knees are strained"])(
+    'answers "%s" with one instruction',
+    async (name) => {
+      await now.page.waitForTimeout(450);
+      await now.page.getByRole("button", { name, exact: true }).click();
+      await now.page.getByRole("button", { name: "Done, I sat again" }).waitFor();
+      expect(await now.page.locator(".spot-ask h2").count()).toBe(1);
+      await now.page.goBack();
+      await now.page.waitForSelector(".answer-sentences li");
+    },
+  );
+
   it("says the cautions and what was not checked", async () => {
     expect(await now.page.locator(".cautions li").count()).toBe(14);
     expect(await now.page.locator(".not-checked").textContent()).toContain("warmth");

@@ -38,6 +38,24 @@ const VIEWS = {
     await page.getByRole("button", { name: /^I am at/ }).click();
   },
   berth: async (page) => go(page, "#/berth/3"),
+  "spot-1-who": async (page) => onTheSpot(page, []),
+  "spot-2-tell": async (page) => onTheSpot(page, ["I am alone", "Seat height", "My knees"]),
+  "spot-3-number": async (page) => onTheSpot(page, ["I am alone", "Seat height", "Next"]),
+  "spot-4-move": async (page) =>
+    onTheSpot(page, ["I am alone", "Seat height", "Next", ...Array(4).fill("Less"), "It is so"]),
+  "spot-5-other": async (page) =>
+    onTheSpot(page, [
+      "I am alone",
+      "Seat height",
+      "Next",
+      ...Array(4).fill("Less"),
+      "It is so",
+      /^It will not/,
+    ]),
+  "spot-6-symptoms": async (page) => onTheSpot(page, ["Something bothers me"]),
+  "spot-7-slides": async (page) => onTheSpot(page, ["Something bothers me", "Slides to the foot end"]),
+  "spot-8-advice": async (page) => onTheSpot(page, ["Something bothers me", "A strap slips down its trunk"]),
+  "spot-9-leave": async (page) => onTheSpot(page, ["I am alone", "Seat height", "Next", "It is so"]),
   cards: async (page) => go(page, "#/cards"),
   sleepers: async (page) => {
     await go(page, "#/sleepers");
@@ -56,6 +74,19 @@ const VIEWS = {
     await page.waitForTimeout(300);
   },
 };
+
+/**
+ * @param {Page} page
+ * @param {(string | RegExp)[]} presses
+ */
+async function onTheSpot(page, presses) {
+  await go(page, "#/berth/3");
+  await page.getByRole("button", { name: "Check it on the spot" }).click();
+  for (const name of presses) {
+    await page.waitForTimeout(430);
+    await page.getByRole("button", { name, exact: typeof name === "string" }).click();
+  }
+}
 
 /**
  * @param {Page} page

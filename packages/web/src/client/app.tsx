@@ -11,6 +11,7 @@ import { MapPage } from "./pages/map-page.tsx";
 import { NightPage } from "./pages/night-page.tsx";
 import { RulesPage } from "./pages/rules-page.tsx";
 import { SleepersPage } from "./pages/sleepers-page.tsx";
+import { SpotPage } from "./pages/spot-page.tsx";
 import { StartPage } from "./pages/start-page.tsx";
 import { StorePage } from "./pages/store-page.tsx";
 import { TonightPage } from "./pages/tonight-page.tsx";
@@ -47,6 +48,7 @@ function Page() {
   if (now.page === "store") return <StorePage />;
   if (now.page === "tonight") return <TonightPage step={now.step} />;
   if (now.page === "start" || opened.value === undefined) return <StartPage />;
+  if (now.page === "spot") return <SpotPage id={now.berth} />;
   if (now.page === "berth") return <BerthPage key={now.berth} id={now.berth} />;
   return PAGES[now.page]();
 }

@@ -10,6 +10,7 @@ import "./style/form.css";
 import "./style/map.css";
 import "./style/berth.css";
 import "./style/tonight.css";
+import "./style/spot.css";
 import "./style/cards.css";
 import { render } from "preact";
 import { App } from "./app.tsx";

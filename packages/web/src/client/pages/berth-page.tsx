@@ -4,7 +4,9 @@ import { footSentence, headSentence, labels, measure, sitSentence } from "@night
 import { useMemo } from "preact/hooks";
 import { sleeperName } from "../state/camp-names.ts";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
+import { checkOnTheSpot } from "../state/spot-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
+import { Button } from "../ui/button.tsx";
 import { Cautions } from "../ui/cautions.tsx";
 import { Drawing } from "../ui/drawing.tsx";
 import { EndFigures } from "../ui/end-figures.tsx";
@@ -13,6 +15,8 @@ import { LinkButton } from "../ui/link-button.tsx";
 import { Name } from "../ui/name.tsx";
 import { NotChecked } from "../ui/not-checked.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
+import { CapCost } from "../ui/cap-cost.tsx";
+import { SpanWindow } from "../ui/span-window.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
 import { useSize } from "../ui/use-size.ts";
@@ -99,6 +103,14 @@ interface BerthWordsProps {
 function BerthWords({ plan, camp, berth }: BerthWordsProps) {
   return (
     <>
+      {berth.setBy === berth.sleeper ? null : (
+        <p class="lead set-by">
+          {fill(WORDS.berth.setBy, {
+            setter: sleeperName(camp, berth.setBy),
+            sleeper: sleeperName(camp, berth.sleeper),
+          })}
+        </p>
+      )}
       <EndFigures title="HEAD" end={berth.hang.head} berth={berth} camp={camp} treeId={berth.headTree}>
         {headSentence(berth, camp)}
       </EndFigures>
@@ -106,11 +118,16 @@ function BerthWords({ plan, camp, berth }: BerthWordsProps) {
         {footSentence(berth, camp)}
       </EndFigures>
       <p class="berth-sit">{sitSentence(berth)}</p>
+      <Button kind="action" size="spot" onPress={() => checkOnTheSpot(berth.id)}>
+        {WORDS.spot.open}
+      </Button>
+      <SpanWindow berth={berth} />
+      <CapCost berth={berth} camp={camp} />
       <h3>{WORDS.berth.findings}</h3>
-      <FindingList findings={berth.findings} camp={camp} />
+      <FindingList findings={berth.findings.filter(({ rule }) => !rule.startsWith("cap."))} camp={camp} />
       <TreesLookedAt looked={plan.treesLookedAt} />
       <NotChecked plan={plan} />
-      <LinkButton kind="action" size="wide" to={{ page: "cards" }}>
+      <LinkButton size="wide" to={{ page: "cards" }}>
         {WORDS.berth.openCard}
       </LinkButton>
       <Cautions />

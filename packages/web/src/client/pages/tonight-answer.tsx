@@ -13,6 +13,7 @@ import {
 import { useMemo } from "preact/hooks";
 import { opened } from "../state/camp-store.ts";
 import { answer, planRefusals } from "../state/plan-store.ts";
+import { satIn } from "../state/spot-store.ts";
 import { lookedAtBoth } from "../state/tonight.ts";
 import { Button } from "../ui/button.tsx";
 import { Cautions } from "../ui/cautions.tsx";
@@ -78,6 +79,7 @@ function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBe
           </Button>
         </div>
       )}
+      {looked ? <AfterTheSit berth={berth.id} /> : null}
       <LinkButton size="spot-second" to={{ page: "tonight", step: "look" }}>
         {WORDS.tonight.otherTrees}
       </LinkButton>
@@ -90,6 +92,24 @@ function Answer({ plan, camp, berth }: AnswerProps & { readonly berth: PlannedBe
       <p class="note soft">{WORDS.tonight.keep}</p>
       <LinkButton to={{ page: "berth", berth: berth.id }}>{WORDS.tonight.openCamp}</LinkButton>
     </>
+  );
+}
+
+const SAT_KEYS = ["too-low", "too-high", "slides", "knees"] as const;
+
+/** Once both trees were looked at and somebody sat: four answers, each leads to one thing to change. */
+function AfterTheSit({ berth }: { readonly berth: string }) {
+  return (
+    <section class="after-sit">
+      <h2>{WORDS.tonight.sat}</h2>
+      <div class="spot-pair">
+        {SAT_KEYS.map((sat) => (
+          <Button key={sat} size="spot" onPress={() => satIn(berth, sat)}>
+            {WORDS.spot.sat[sat]}
+          </Button>
+        ))}
+      </div>
+    </section>
   );
 }
 

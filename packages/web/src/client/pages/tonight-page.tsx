@@ -5,6 +5,7 @@ import { startTonight } from "../state/tonight.ts";
 import { Bead } from "../ui/bead.tsx";
 import { Button } from "../ui/button.tsx";
 import { HalfStepper } from "../ui/half-stepper.tsx";
+import { sayHalves } from "../ui/say-halves.ts";
 import { PlainTop } from "../ui/plain-top.tsx";
 import { WORDS } from "../words.ts";
 import { TonightAnswer } from "./tonight-answer.tsx";
@@ -100,11 +101,6 @@ function StepsStep() {
       />
     </Spot>
   );
-}
-
-/** "5½", as people say it. */
-function sayHalves(steps: number): string {
-  return Number.isInteger(steps) ? String(steps) : `${Math.floor(steps)}½`;
 }
 
 const LEAST_STATURE_CM = 100;

@@ -5,7 +5,7 @@ export type Route =
   | { readonly page: "first" | "start" | "store" }
   | { readonly page: "tonight"; readonly step: TonightStep }
   | { readonly page: CampPage }
-  | { readonly page: "berth"; readonly berth: string };
+  | { readonly page: "berth" | "spot"; readonly berth: string };
 
 export const TONIGHT_STEPS = ["look", "steps", "stature", "answer", "ground"] as const;
 export type TonightStep = (typeof TONIGHT_STEPS)[number];
@@ -19,7 +19,7 @@ export function parseRoute(hash: string): Route {
   const [page = "", detail = ""] = hash.replace(/^#\/?/, "").split("/").map(decode);
   if (page === "start" || page === "store") return { page };
   if (page === "tonight") return { page, step: TONIGHT_STEPS.find((step) => step === detail) ?? "look" };
-  if (page === "berth" && detail !== "") return { page, berth: detail };
+  if ((page === "berth" || page === "spot") && detail !== "") return { page, berth: detail };
   const camp = CAMP_PAGES.find((name) => name === page);
   return camp === undefined ? FIRST : { page: camp };
 }
@@ -27,7 +27,9 @@ export function parseRoute(hash: string): Route {
 export function hrefOf(route: Route): string {
   if (route.page === "first") return "#/";
   if (route.page === "tonight") return `#/tonight/${route.step}`;
-  if (route.page === "berth") return `#/berth/${encodeURIComponent(route.berth)}`;
+  if (route.page === "berth" || route.page === "spot") {
+    return `#/${route.page}/${encodeURIComponent(route.berth)}`;
+  }
   return `#/${route.page}`;
 }
 

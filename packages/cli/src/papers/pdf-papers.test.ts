@@ -38,12 +38,15 @@ beforeAll(async () => {
   made = await pdfPapers(plan, camp);
 }, 60_000);
 
-const NAMES = ["cards.pdf", "leaders-sheet.pdf", "map.pdf"];
+const UPRIGHT = ["cards.pdf", "pocket-tables.pdf"];
+const NAMES = ["angle-card.pdf", ...UPRIGHT, "leaders-sheet.pdf", "map.pdf"].sort();
 
 describe("papers as PDF", () => {
-  it("are the cards, the leader's sheet and the map", () => {
+  it("are cards and tables four to a sheet, the leader's sheet, the map and angle cards", () => {
     expect(made.papers.map(({ name }) => name).sort()).toEqual(NAMES);
     expect(read("cards.pdf").pages).toHaveLength(2 * Math.ceil(plan.berths.length / 4));
+    expect(read("pocket-tables.pdf").pages).toHaveLength(Math.ceil(plan.berths.length / 4));
+    expect(read("angle-card.pdf").pages).toHaveLength(1);
     expect(read("leaders-sheet.pdf").pages).toHaveLength(1);
     expect(read("map.pdf").pages).toHaveLength(1);
   });
@@ -64,7 +67,7 @@ describe("papers as PDF", () => {
     const fonts = [...source.matchAll(/\/BaseFont \/(\S+)/g)].map(([, font]) => font);
     expect(fonts.length).toBeGreaterThan(0);
     for (const font of fonts) expect(font).toMatch(/^[A-Z]{6}\+DejaVuSans(-Bold)?$/);
-    expect(source.match(/\/FontFile2 /g)).toHaveLength(2);
+    expect(source.match(/\/FontFile2 /g)).toHaveLength(new Set(fonts).size);
     for (const content of contents) {
       const opened = content.match(/ (?:BDC|BMC)$|^BDC$|>> BDC$/gm) ?? [];
       expect(opened.length).toBe((content.match(/^EMC$/gm) ?? []).length);
@@ -72,7 +75,7 @@ describe("papers as PDF", () => {
   });
 
   it.each(NAMES)("%s keeps its words on the paper, at nine points of the screen's type or more", (name) => {
-    const sheet = name === "cards.pdf" ? [595.3, 841.9] : [841.9, 595.3];
+    const sheet = UPRIGHT.includes(name) ? [595.3, 841.9] : [841.9, 595.3];
     const [width = 0, height = 0] = sheet;
     for (const { said: words, x, y, size } of read(name).pages.flat()) {
       expect([words, x > 0 && x < width && y > 0 && y < height]).toEqual([words, true]);
@@ -82,6 +85,19 @@ describe("papers as PDF", () => {
 
   it.each(NAMES)("%s carries no weight and no pull, and never says that a berth is safe", (name) => {
     expect(said(read(name))).not.toMatch(/\d\s?(?:kg|N)\b|\bsafe\b|\bpasses\b|\bholds\b|\bOK\b/i);
+  });
+
+  it("draw the angles of the angle card true on the paper", () => {
+    const [content = ""] = read("angle-card.pdf").contents;
+    const lines = [...content.matchAll(/^0 0 m\n([\d.]+) ([\d.]+) l$/gm)];
+    const degrees = lines.map(([, x, y]) => (Math.atan2(Number(y), Number(x)) * 180) / Math.PI);
+    expect(degrees.map((angle) => Math.round(angle * 100) / 100)).toEqual(
+      Array.from({ length: 4 }, () => [20, 25, 30, 35]).flat(),
+    );
+    // One scale across and up, so that they stay true.
+    for (const [, across, up] of content.matchAll(/^([\d.-]+) 0 0 ([\d.-]+) \S+ \S+ cm$/gm)) {
+      expect(Math.abs(Number(across))).toBe(Math.abs(Number(up)));
+    }
   });
 
   it("print the backs so that they fall on their fronts, turned over the long edge", () => {
@@ -104,6 +120,7 @@ describe("papers as PDF", () => {
     for (const [, caution] of short) {
       expect(whole(first.join(""))).toContain(whole(caution));
       expect(whole(said(read("map.pdf")))).toContain(whole(caution));
+      expect(whole(said(read("pocket-tables.pdf")))).toContain(whole(caution));
     }
   });
 
@@ -129,5 +146,6 @@ describe("names on PDF", () => {
   it("are cut nowhere on the sheet of a usual camp", () => {
     expect(said(read("leaders-sheet.pdf"))).not.toContain("…");
     expect(said(read("cards.pdf"))).not.toContain("…");
+    expect(said(read("pocket-tables.pdf"))).not.toContain("…");
   });
 });

@@ -27,8 +27,15 @@ const OUTLINES: readonly OutlineFont[] = [
   { packageName: "@fontsource-variable/noto-sans-devanagari", extra: [0, 0.035] },
 ];
 
-/** Opens the faces; the library that reads them is loaded only now. */
-export async function loadFaces(): Promise<Faces> {
+/** Opens the faces, once; the library that reads them is loaded only now. */
+export function loadFaces(): Promise<Faces> {
+  opened ??= openFaces();
+  return opened;
+}
+
+let opened: Promise<Faces> | undefined;
+
+async function openFaces(): Promise<Faces> {
   const { create } = await import("fontkit");
   const all = [textFace(create), ...OUTLINES.map((font) => outlineFace(font, create))];
   const faceOf = kept((text) => all.find(({ covers }) => covers(text)));

@@ -88,11 +88,9 @@ function textsOf(content: string, fonts: ReadonlyMap<string, ReadonlyMap<string,
     else if (line.endsWith(" Tf")) [font, size] = [line.slice(1).split(" ")[0] ?? "", b];
     else if (line.endsWith(" TJ")) said += decoded(line, fonts.get(font) ?? new Map());
     else if (line === "ET" && !outlined) {
-      const [x, y] = [
-        place[0] * matrix[0] + place[1] * matrix[2] + matrix[4],
-        place[1] * matrix[3] + matrix[5],
-      ];
-      texts.push({ said, x, y, size: size * Math.abs(matrix[3]) });
+      const [m0, m1, m2, m3, m4, m5] = matrix;
+      const [x, y] = [place[0] * m0 + place[1] * m2 + m4, place[0] * m1 + place[1] * m3 + m5];
+      texts.push({ said, x, y, size: size * Math.hypot(m2, m3) });
     }
   }
   return texts;

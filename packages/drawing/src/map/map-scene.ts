@@ -14,7 +14,15 @@ import { groundPlan, type GroundPlan } from "./ground-plan.ts";
 import type { MapTree } from "./map-tree.ts";
 import { dropCircles, hazardLabels, hazardRims } from "./hazard-marks.ts";
 import { refusedPair } from "./hazard-symbols.ts";
-import { boxAround, boxesAlong, boxesRound, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
+import {
+  boxAround,
+  boxesAlong,
+  boxesRound,
+  placesRound,
+  TakenBoxes,
+  type Box,
+  type LabelPlace,
+} from "./label-placement.ts";
 import { legend, type Legend, type LegendKey } from "./legend.ts";
 import { placeLabels, type KeepOff, type LabelWish } from "./map-labels.ts";
 import { refusedPairs, type TreePair } from "./refused-pairs.ts";
@@ -320,7 +328,9 @@ function slopeMark(
 ): { items: Item[]; labels: LabelWish[] } {
   const fall = ground.sketch ? undefined : groundFall(camp);
   if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
-  const free = corners(view).filter((place) => always.isFree(boxAround(place, 34, 30)));
+  const rims = hazardRims(ground, camp, view);
+  const outside = ([x, y]: XY): boolean => rims.every(({ at, r }) => Math.hypot(at[0] - x, at[1] - y) > r);
+  const free = corners(view).filter((place) => outside(place) && always.isFree(boxAround(place, 34, 30)));
   const clear = (half: number): XY | undefined =>
     free.find((place) => ifPossible.isFree(boxAround(place, half)));
   const at = clear(44) ?? clear(30) ?? clear(24) ?? free[0];
@@ -331,11 +341,16 @@ function slopeMark(
     size: TYPE.note,
     weight: 600,
     fill: "ink",
-    places: placesRound(at, 30, TYPE.note),
+    places: belowFirst(placesRound(at, 30, TYPE.note)),
     needed: true,
     class: "ns-slope-words",
   };
   return { items: [slopeStrokes(at, fall)], labels: [label] };
+}
+
+/** Beneath or above a sign its words are not taken for a tag beside it. */
+function belowFirst([right, left, below, above, ...corners]: readonly LabelPlace[]): LabelPlace[] {
+  return [below, above, right, left, ...corners].filter((place) => place !== undefined);
 }
 
 /** Places for a sign of the whole ground: from the lower right corner inward. */

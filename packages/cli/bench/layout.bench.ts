@@ -8,7 +8,7 @@ import {
 import { highsSolver } from "@nightspan/edge";
 import loadHighs, { type Highs } from "highs";
 import { pairwiseProgram } from "../src/solver/pairwise-program.fixture.ts";
-import { stemMap, type StemMap } from "./stem-map.fixture.ts";
+import { OPEN_WOOD, stemMap, type StemMap } from "./stem-map.fixture.ts";
 
 /**
  * The layout search beside the solver's own defaults on pairwise rows, in one run.
@@ -18,20 +18,9 @@ import { stemMap, type StemMap } from "./stem-map.fixture.ts";
  */
 const rounds = Math.max(1, Number(process.argv[2] ?? 5) || 5);
 
-const OPEN: Omit<StemMap, "stems"> = {
-  perHectare: 800,
-  spanMinM: 3,
-  spanMaxM: 5,
-  trunkMinM: 0.2,
-  apartM: 0.8,
-  planted: false,
-  dbhM: [0.08, 0.38],
-  seed: 7,
-};
-
 /** Planted rows, where spans from 2.7 to 6 m and trunks from 15 cm make about 13,000 berths. */
 const DENSE: Omit<StemMap, "stems"> = {
-  ...OPEN,
+  ...OPEN_WOOD,
   perHectare: 1100,
   spanMinM: 2.7,
   spanMaxM: 6,
@@ -41,9 +30,9 @@ const DENSE: Omit<StemMap, "stems"> = {
 };
 
 const CASES = [
-  { name: "800 stems, 60 people", map: { ...OPEN, stems: 800 }, people: 60, wanted: 1 },
-  { name: "3,000 stems, 250 people", map: { ...OPEN, stems: 3000 }, people: 250, wanted: 8 },
-  { name: "10,000 stems, 1,000 people", map: { ...OPEN, stems: 10_000 }, people: 1000, wanted: 20 },
+  { name: "800 stems, 60 people", map: { ...OPEN_WOOD, stems: 800 }, people: 60, wanted: 1 },
+  { name: "3,000 stems, 250 people", map: { ...OPEN_WOOD, stems: 3000 }, people: 250, wanted: 8 },
+  { name: "10,000 stems, 1,000 people", map: { ...OPEN_WOOD, stems: 10_000 }, people: 1000, wanted: 20 },
   { name: "10,000 stems, dense, 2,500 people", map: { ...DENSE, stems: 10_000 }, people: 2500, wanted: 25 },
 ];
 

@@ -14,6 +14,18 @@ export interface StemMap {
   readonly seed: number;
 }
 
+/** An open wood as woods are: trunks of all sizes anywhere. */
+export const OPEN_WOOD: Omit<StemMap, "stems"> = {
+  perHectare: 800,
+  spanMinM: 3,
+  spanMaxM: 5,
+  trunkMinM: 0.2,
+  apartM: 0.8,
+  planted: false,
+  dbhM: [0.08, 0.38],
+  seed: 7,
+};
+
 /** A square wood of stems at seeded places, all looked at and healthy. */
 export function stemMap(map: StemMap): PlacesInput {
   const draw = uniform(map.seed);

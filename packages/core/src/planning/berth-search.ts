@@ -14,6 +14,8 @@ export interface BerthSearchTools {
   readonly solver?: LinearSolver;
   /** Told of the first layout and of each better one; the last is the answer. */
   readonly onIncumbent?: (search: BerthSearch) => void;
+  /** Layouts that cost more are of no use: where a bound shows that all do, the search ends with the first one. */
+  readonly ceilingUnits?: number;
 }
 
 /**
@@ -41,14 +43,22 @@ export function searchBerths(input: BerthSearchInput, tools: BerthSearchTools = 
   }
   const columns = takeInOrder(model, columnsByCost(model));
   tell({ columns, bound: Math.min(model.asked, model.places), lowerBound: 0, method: "local search" });
-  return tell(searched(model, columns, tools.solver));
+  return tell(searched(model, columns, tools));
 }
 
-function searched(model: SearchModel, start: Int32Array, solver: LinearSolver | undefined): SearchState {
+function searched(
+  model: SearchModel,
+  start: Int32Array,
+  { solver, ceilingUnits = Infinity }: BerthSearchTools,
+): SearchState {
   const parts = searchParts(model, solver === undefined ? STATES_ALONE : STATES_BESIDE_SOLVER);
   const dealt = parts && dealPlaces(model, parts.places);
   if (parts !== undefined && dealt !== undefined) {
     return { columns: dealt, bound: parts.placed, lowerBound: parts.cost, method: "component search" };
+  }
+  if (parts !== undefined && parts.cost > ceilingUnits) {
+    const lowerBound = parts.leastCost(start.length);
+    return { columns: start, bound: parts.placed, lowerBound, method: "component search" };
   }
   const bounds =
     parts === undefined ? simpleBounds(model) : { most: parts.placed, leastCost: parts.leastCost };

@@ -27,7 +27,7 @@ export interface AroundHubs {
 export function searchAroundHubs(
   input: GroupSearchInput,
   hubs: readonly Hub[],
-  options: { readonly solver?: LinearSolver; readonly farUnits?: number; readonly within?: SubSearch } = {},
+  options: AroundOptions = {},
 ): AroundHubs {
   const within = options.within ?? { search: input.search, places: undefined, kinds: input.kinds.keys() };
   const placeOf = (at: number): number => within.places?.[at] ?? at;
@@ -55,13 +55,24 @@ export function searchAroundHubs(
   }
   const found = searchBerths(
     { ...within.search, classes: classes.map((one) => one.of) },
-    options.solver === undefined ? {} : { solver: options.solver },
+    {
+      ...(options.solver === undefined ? {} : { solver: options.solver }),
+      ...(options.ceilingUnits === undefined ? {} : { ceilingUnits: options.ceilingUnits }),
+    },
   );
   const seats = found.chosen.map(({ place, classIndex }) => ({
     place: placeOf(place),
     kind: classes[classIndex]?.kind ?? -1,
   }));
   return { seats, costUnits: seatsCost(input, seats) };
+}
+
+export interface AroundOptions {
+  readonly solver?: LinearSolver;
+  readonly farUnits?: number;
+  /** Layouts that cost more, with who lies too far off, are of no use. */
+  readonly ceilingUnits?: number;
+  readonly within?: SubSearch;
 }
 
 /** A part of the search: some of its places, and the kinds that look for a berth there. */

@@ -2,7 +2,9 @@ import type { BerthSearch } from "./berth-search-types.ts";
 import { dealAndRecentre, dealRound, type Dealt } from "./group-balls.ts";
 import { costOf, isNear, searchAroundHubs, type Hub } from "./group-around-hubs.ts";
 import { dealingOf, type Dealing } from "./group-dealing.ts";
-import { hubKinds, layoutWorth, searchNeighbourhoods, type GroupLayout } from "./group-neighbourhood.ts";
+import { searchHubRounds, type HubRounds } from "./group-hub-rounds.ts";
+import { hubKinds, layoutWorth, type GroupLayout } from "./group-layout.ts";
+import { searchNeighbourhoods } from "./group-neighbourhood.ts";
 import { seededHubs } from "./group-seeds.ts";
 import type { GroupSearch, GroupSearchInput, GroupSeat } from "./group-types.ts";
 import { walkedHubs } from "./group-walk.ts";
@@ -25,13 +27,13 @@ export interface GroupSearchOptions {
  *   with   |spot − spot of the group's hub| ≤ within
  *
  * The best layout without groups bounds the cost from below. Its berths are dealt to the groups; where everybody
- * comes within reach that is the optimum. Else hubs are moved, berths are searched anew around the hubs, and hubs of
- * single groups are moved on with the groups beside them.
+ * comes within reach that is the optimum. Else hubs are walked about, berths are searched anew around the hubs, and hubs
+ * are bettered by the hub program, which may also raise the bound; without a solver single hubs are moved by chance.
  *
  * Shapes   the layout without groups → one (place, kind) for each that it placed
  * Units    metres; costs in whole units
  * Holds    any groups; who cannot be within reach still has a berth, and counts as outside
- * Error    the gap to the layout without groups: the best for the groups may be anywhere between
+ * Error    none where `proven`; else the cost lies above `lowerBoundUnits` by no more than their difference
  * Source   layout-search (handbook/layout.md: groups)
  */
 export function searchGroups(input: GroupSearchInput, options: GroupSearchOptions = {}): GroupSearch {
@@ -51,7 +53,10 @@ export function searchGroups(input: GroupSearchInput, options: GroupSearchOption
     if (dealt.beyond.length === 0 || options.quick === true) return resultOf(input, layout, "groups dealt");
     layouts.push(layout);
   }
-  return resultOf(input, searched(input, layouts, { ...options, farUnits }), "groups searched");
+  const { layout, bound } = searched(input, layouts, { ...options, farUnits });
+  // Somebody out of reach costs more than any bound for everybody within it.
+  const lowerBound = Math.min(bound, input.base.lowerBoundUnits + farUnits);
+  return resultOf(input, layout, "groups searched", lowerBound);
 }
 
 /** How often hubs are walked about from the same start, each time by other chances, and in how many steps. */
@@ -64,6 +69,8 @@ export const FAR_UNITS = 100_000;
 /** Steps in which single hubs are moved with the groups beside them, for each group and at most. */
 const STEPS_A_GROUP = 50;
 const MOST_STEPS = 400;
+const STEPS_AFTER_PROGRAM = 80;
+const STEPS_WHILE_OUTSIDE = 200;
 
 function walked(dealing: Dealing, start: Dealt, seed: number): Dealt | undefined {
   return dealRound(dealing, walkedHubs(dealing, start, { mostSteps: STEPS, seed }));
@@ -76,16 +83,18 @@ function better(a: Dealt, b: Dealt | undefined): Dealt {
 type Priced = GroupSearchOptions & { readonly farUnits: number };
 
 /** The best that berths searched anew round any of the hubs come to, then bettered hub by hub. */
-function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], options: Priced): GroupLayout {
-  const solver = options.solver === undefined ? {} : { solver: options.solver };
+function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], options: Priced): HubRounds {
+  const { solver, farUnits } = options;
+  const goal = input.base.lowerBoundUnits;
   const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, options))];
   const start = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
-  return searchNeighbourhoods(input, start, {
-    steps: Math.min(MOST_STEPS, STEPS_A_GROUP * input.groups.length),
-    farUnits: options.farUnits,
-    goal: input.base.lowerBoundUnits,
-    ...solver,
-  });
+  if (solver === undefined) {
+    const steps = Math.min(MOST_STEPS, STEPS_A_GROUP * input.groups.length);
+    return { layout: searchNeighbourhoods(input, start, { steps, farUnits, goal }), bound: goal };
+  }
+  const { layout, bound } = searchHubRounds(input, start, { solver, farUnits, goal });
+  const steps = layout.worth < goal + farUnits ? STEPS_AFTER_PROGRAM : STEPS_WHILE_OUTSIDE;
+  return { layout: searchNeighbourhoods(input, layout, { steps, farUnits, goal: bound, solver }), bound };
 }
 
 function roundHubs(
@@ -148,7 +157,12 @@ function layoutOf(
   return { hubs: found, seats, worth: layoutWorth(input, found, seats, farUnits) };
 }
 
-function resultOf(input: GroupSearchInput, { hubs, seats }: GroupLayout, how: string): GroupSearch {
+function resultOf(
+  input: GroupSearchInput,
+  { hubs, seats }: GroupLayout,
+  how: string,
+  bound = input.base.lowerBoundUnits,
+): GroupSearch {
   const sorted = [...seats].sort((a, b) => a.place - b.place);
   const costUnits = sorted.reduce((sum, { kind, place }) => sum + costOf(input, kind, place), 0);
   const hubOf = new Map(hubs.map((hub) => [hub.group, hub.place]));
@@ -158,10 +172,12 @@ function resultOf(input: GroupSearchInput, { hubs, seats }: GroupLayout, how: st
     return hub !== undefined && !isNear(input, group, place, hub);
   }).length;
   const { base } = input;
+  const lowerBoundUnits = outside > 0 ? base.lowerBoundUnits : Math.min(bound, costUnits);
   const search: BerthSearch = {
     ...base,
     costUnits,
-    proven: base.placed === base.bound && costUnits === base.lowerBoundUnits && outside === 0,
+    lowerBoundUnits,
+    proven: base.placed === base.bound && costUnits === lowerBoundUnits && outside === 0,
     method: `${base.method}, ${how}`,
     chosen: sorted.map(({ place, kind }) => ({ place, classIndex: input.kinds[kind]?.classIndex ?? -1 })),
   };

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { create, Font } from "fontkit";
-import type { Weight } from "@nightspan/drawing";
+import { hasRightToLeft, type Weight } from "@nightspan/drawing";
 import { isBold, seenCodePoints, type Face } from "./face.ts";
 import { kept } from "./kept.ts";
 import { dejaVuFile } from "./font-files.ts";
@@ -21,10 +21,11 @@ export function textFace(open: typeof create): Face {
       doc.font(files[cut(weight)]).fontSize(size);
       if (rim === undefined) doc.fillColor(colour);
       else doc.lineJoin("round").lineWidth(rim).strokeColor(colour);
-      // No features: the run is laid out whole, so that several Arabic words keep their order.
       doc.text(text, x, y, {
         lineBreak: false,
-        features: [],
+        // With a list of features the run is laid out whole, so that several Arabic words keep their order; without one
+        // each word is laid out once for the whole file.
+        ...(hasRightToLeft(text) ? { features: [] } : {}),
         baseline: "alphabetic",
         ...(rim === undefined ? {} : { stroke: true, fill: false }),
       });

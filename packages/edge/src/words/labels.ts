@@ -8,6 +8,7 @@ export const labels: Labels = plainLabels;
  * sign, however many code points it is made of.
  */
 export const measure: Measure = (text, size, weight) => {
+  if (PLAIN.test(text)) return plainMeasure(text, size, weight);
   let width = 0;
   for (const { segment } of SIGNS.segment(text)) {
     width += PICTURE.test(segment) ? size * PICTURE_WIDTH : plainMeasure(segment, size, weight);
@@ -15,6 +16,8 @@ export const measure: Measure = (text, size, weight) => {
   return width;
 };
 
+/** Letters that are one sign each. */
+const PLAIN = /^[ -~\u00a0\u00b0-\u00ff]*$/;
 const SIGNS = new Intl.Segmenter("en", { granularity: "grapheme" });
 const PICTURE = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;
 /** Width of a picture sign over the size of the type, broad rather than narrow. */

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { harrowmere } from "./fixture/harrowmere.fixture.ts";
+import { SLING_ROWS, WEBBING_ROWS } from "./fixture/pocket-rows.fixture.ts";
 import { overlappingTexts, textsOffPaper } from "./fixture/text-boxes.fixture.ts";
 import { pacedPairs, planned } from "./fixture/variants.fixture.ts";
 import {
+  angleCardScene,
   berthScene,
   cardBackScene,
   cardScene,
@@ -11,6 +13,7 @@ import {
   mapSheetScene,
   plainLabels,
   plainMeasure,
+  pocketTableScene,
   renderSvg,
   type Measure,
   type Scene,
@@ -57,6 +60,12 @@ describe.each([
       for (const { id } of plan.berths) {
         expect(faults(cardScene(plan, camp, id, wide), measure)).toEqual([]);
         expect(faults(cardBackScene(plan, camp, id, wide), measure)).toEqual([]);
+      }
+      expect(faults(angleCardScene(camp.rules, wide), measure)).toEqual([]);
+      expect(faults(mapSheetScene(plan, camp, { words: wide, widthPx: 1240 }), measure)).toEqual([]);
+      for (const rows of [WEBBING_ROWS, SLING_ROWS]) {
+        const table = { rows, name: camp.name, setterStatureM: 1.6, stepM: 0.7 };
+        expect(faults(pocketTableScene(table, wide), measure)).toEqual([]);
       }
       for (const sheet of leadersSheetScenes(plan, camp, wide)) expect(faults(sheet, measure)).toEqual([]);
     }

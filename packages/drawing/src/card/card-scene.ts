@@ -71,24 +71,31 @@ function whoAndWhere({ sleeper }: BerthFacts, camp: Camp, x: number, words: Word
   return [...named.items, text(whereText(camp), [x, EDGE + (two ? 15.8 : 11.6)], where)];
 }
 
-/** Both tags either side of a little berth; long tags are set smaller, then cut. */
+/** Both tags either side of a little berth; long tags are set smaller, then take its room too, then are cut. */
 function tags({ head, foot, berth }: BerthFacts, words: Words): Item[] {
   const y = 30.6;
-  const width = 33;
+  const labels = [word("card.head"), word("card.foot")] as const;
+  const taken = (label: TextItem): number => words.measure(`${words.labels(label)}\u00a0`, TYPE_MM.body, 700);
+  const needs = (label: TextItem, tag: string): number =>
+    taken(label) + words.measure(tag, TYPE_MM.note, 700);
+  const crowded = Math.max(needs(labels[0], head.tag), needs(labels[1], foot.tag)) > BESIDE_BERTH;
+  const width = crowded ? (RIGHT - EDGE) / 2 - 1.5 : BESIDE_BERTH;
   const side = (label: TextItem, tag: string, x: number, anchor: "start" | "end"): TextRunItem => {
     const said = { item: label, size: TYPE_MM.body, weight: 700 } as const;
     const space = { item: { said: "\u00a0" }, size: TYPE_MM.body, weight: 700 } as const;
-    const room = width - words.measure(`${words.labels(label)}\u00a0`, TYPE_MM.body, 700);
-    const size = fitted(tag, room, TYPE_MM.head * 1.2, words);
+    const size = fitted(tag, width - taken(label), TYPE_MM.head * 1.2, words);
     const runs = [said, space, { item: name(tag), size, weight: 700 } as const];
     return { kind: "text", at: [x, y], anchor, fill: "ink", maxWidth: width + 0.1, runs };
   };
   return [
-    side(word("card.head"), head.tag, EDGE, "start"),
-    side(word("card.foot"), foot.tag, RIGHT, "end"),
-    ...(berth.verdict === "do-not-hang" ? [] : littleBerth([CARD.width / 2, 28])),
+    side(labels[0], head.tag, EDGE, "start"),
+    side(labels[1], foot.tag, RIGHT, "end"),
+    ...(crowded || berth.verdict === "do-not-hang" ? [] : littleBerth([CARD.width / 2, 28])),
   ];
 }
+
+/** Room for a tag beside the little berth [mm]. */
+const BESIDE_BERTH = 33;
 
 function fitted(written: string, width: number, size: number, words: Words): number {
   const wide = words.measure(written, size, 700);

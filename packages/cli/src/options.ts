@@ -5,6 +5,8 @@ export interface PlanOptions {
   readonly out?: string;
   readonly force?: boolean;
   readonly why?: boolean;
+  /** A saved plan to mend. */
+  readonly from?: string;
 }
 
 export interface BerthOptions {

@@ -42,6 +42,7 @@ function addPlan(program: Command, session: Session): void {
     .option("--out <DIR>", "write plan, map and cards into this folder")
     .option("--force", "write over files that are there")
     .option("--why", "tell also how the answer was found, and every assumption")
+    .option("--from <PLAN>", "mend this saved plan with the fewest people moved, instead of planning anew")
     .action(async (camp: string, options: PlanOptions) => {
       const { planCommand } = await import("./commands/plan.ts");
       session.end(await planCommand(camp, options, session.io));

@@ -1,12 +1,20 @@
 import { existsSync } from "node:fs";
 import { resolve } from "node:path";
 import { performance } from "node:perf_hooks";
-import type { Camp, Plan } from "@nightspan/core";
+import {
+  succeed,
+  type Camp,
+  type Outcome,
+  type Plan,
+  type PlanBefore,
+  type PlanRepair,
+} from "@nightspan/core";
 import { planFile, readCamp, summaryLines, writePlan, type SummaryOptions } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
+import { readPlanBefore } from "../files/read-plan-before.ts";
 import type { Io } from "../io.ts";
-import { planWithSolver } from "../plan-with-solver.ts";
+import { explainWithSolver, planWithSolver, repairWithSolver } from "../plan-with-solver.ts";
 import type { PlanOptions } from "../options.ts";
 import { tellRefusals, tellUnknown } from "../refusals.ts";
 import { tellSummary } from "../tell-summary.ts";
@@ -26,12 +34,14 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   }
   const { camp, unknownFields } = opened.value;
   tellUnknown(path, unknownFields, io);
-  const planned = await planWithSolver(camp, progress(io));
+  const before = options.from === undefined ? undefined : readPlanBefore(io.cwd, options.from);
+  if (before !== undefined && !before.ok) return tellRefusals(options.from ?? "", before.refusals, io);
+  const planned = await plannedOrRepaired(camp, before?.value, options, io);
   if (!planned.ok) return tellRefusals(path, planned.refusals, io);
   const plannedMs = performance.now() - started;
-  const plan = planned.value;
-  if (options.json === true) io.out(writePlan(planFile(plan)));
-  else tellSummary(summaryLines(plan, camp, summaryOptions(options, io)), io);
+  const { plan, repair } = planned.value;
+  if (options.json === true) io.out(writePlan(planFile(plan, repair)));
+  else tellSummary(summaryLines(plan, camp, summaryOptions(options, io, repair)), io);
   if (options.why === true && options.json !== true)
     io.out(`\nRead and planned in ${plannedMs.toFixed(0)} ms.\n`);
   const refused =
@@ -40,8 +50,39 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
 }
 
 /** A row is indented by two columns. */
-function summaryOptions({ why }: PlanOptions, { columns }: Io): SummaryOptions {
-  return { why: why === true, ...(columns === undefined ? {} : { columns: columns - 2 }) };
+function summaryOptions(
+  { why }: PlanOptions,
+  { columns }: Io,
+  repair: PlanRepair | undefined,
+): SummaryOptions {
+  return {
+    why: why === true,
+    ...(columns === undefined ? {} : { columns: columns - 2 }),
+    ...(repair === undefined ? {} : { repair }),
+  };
+}
+
+interface Planned {
+  readonly plan: Plan;
+  readonly repair?: PlanRepair;
+}
+
+/** The camp planned, or a plan before mended; with what would change it where not everybody has a berth. */
+async function plannedOrRepaired(
+  camp: Camp,
+  before: PlanBefore | undefined,
+  { why }: PlanOptions,
+  io: Io,
+): Promise<Outcome<Planned>> {
+  if (before === undefined) {
+    const planned = await planWithSolver(camp, progress(io));
+    if (!planned.ok) return planned;
+    return succeed({ plan: await explainWithSolver(planned.value, camp, why === true) });
+  }
+  const mended = await repairWithSolver(before, camp);
+  if (!mended.ok) return mended;
+  const plan = await explainWithSolver(mended.value.repaired, camp, why === true);
+  return succeed({ plan, repair: mended.value });
 }
 
 /** Told before the work is done; the other papers are looked at before they are written. */

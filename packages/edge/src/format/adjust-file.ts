@@ -11,7 +11,7 @@ import {
 } from "@nightspan/core";
 import { inFileUnit, quantityName } from "./hang-file.ts";
 import { convert, present } from "./optional.ts";
-import { findingFile } from "./plan-file.ts";
+import { findingFile } from "./finding-file.ts";
 import type { FindingFile } from "./plan-schema.ts";
 import { tidy } from "./tidy.ts";
 

@@ -12,6 +12,7 @@ export type ObstacleDocument = NonNullable<GroundDocument["obstacles"]>[number];
 export type RulesDocument = NonNullable<CampDocument["rules"]>;
 export type SleeperDocument = CampDocument["sleepers"][number];
 export type KitDocument = NonNullable<CampDocument["kit"]>[number];
+export type PinDocument = NonNullable<CampDocument["pins"]>[number];
 export type NightDocument = NonNullable<CampDocument["night"]>;
 
 /** A camp file that can be planned: in SI units for the engine, and as it is to be saved. */

@@ -3,6 +3,7 @@ import { day, list, number, record, text } from "./fields.ts";
 import { groundSchema, groupSchema } from "./ground-schema.ts";
 import { kitSchema } from "./kit-schema.ts";
 import { nightSchema } from "./night-schema.ts";
+import { pinSchema } from "./pins-schema.ts";
 import { sleeperSchema } from "./people-schema.ts";
 import { rulesSchema } from "./rules-schema.ts";
 
@@ -27,5 +28,6 @@ export const campSchema = record("a camp", {
   sleepers: list(sleeperSchema, "sleepers", 1, 1_000),
   groups: z.optional(list(groupSchema, "groups", 0, 1_000)),
   kit: z.optional(list(kitSchema, "kit items")),
+  pins: z.optional(list(pinSchema, "pins", 0, 1_000)),
   night: z.optional(nightSchema),
 });

@@ -1,7 +1,9 @@
 import type { Refusal } from "@nightspan/core";
 import { groundChecks } from "./ground-checks.ts";
+import { pinChecks } from "./pin-checks.ts";
 import { listAt, numberAt, textAt, textsAt, field } from "./raw.ts";
 import { twice } from "./twice.ts";
+import { wishChecks } from "./wish-checks.ts";
 import { findMassBand } from "./people-schema.ts";
 
 /**
@@ -15,6 +17,7 @@ export function crossChecks(document: unknown): readonly Refusal[] {
     ...sleeperChecks(document),
     ...twice(listAt(document, "groups"), "groups", "id"),
     ...kitChecks(document),
+    ...pinChecks(document),
   ];
 }
 
@@ -25,7 +28,7 @@ function sleeperChecks(document: unknown): readonly Refusal[] {
   return [
     ...twice(sleepers, "sleepers", "id"),
     ...sleepers.flatMap((sleeper, index) => sleeperFaults(sleeper, `sleepers[${index}]`, known)),
-    ...contradictions(sleepers),
+    ...wishChecks(document),
   ];
 }
 
@@ -75,31 +78,6 @@ function pinFaults(pins: unknown, at: string, kit: ReadonlyMap<string, string>):
     if (pin === undefined || kit.get(pin) === kind) return [];
     return [{ field: `${at}.${kind}`, got: pin, need: `the id of a kit item of kind "${kind}"` }];
   });
-}
-
-/** Near and apart at once, whoever of the two said it. Told once, where "near" is said. */
-function contradictions(sleepers: readonly unknown[]): readonly Refusal[] {
-  const apart = new Set<string>();
-  for (const sleeper of sleepers) {
-    const own = textAt(sleeper, "id");
-    for (const other of textsAt(sleeper, "apart")) {
-      apart.add(JSON.stringify([own, other]));
-      apart.add(JSON.stringify([other, own]));
-    }
-  }
-  return sleepers.flatMap((sleeper, index) =>
-    textsAt(sleeper, "near").flatMap((other, place) =>
-      apart.has(JSON.stringify([textAt(sleeper, "id"), other]))
-        ? [
-            {
-              field: `sleepers[${index}].near[${place}]`,
-              got: other,
-              need: "somebody who is not to be kept apart",
-            },
-          ]
-        : [],
-    ),
-  );
 }
 
 function ruleChecks(rules: unknown): readonly Refusal[] {

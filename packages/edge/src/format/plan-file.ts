@@ -1,21 +1,23 @@
 import {
   inDegrees,
   radians,
-  type Finding,
   type OkRange,
   type Plan,
   type PlanCostTerm,
   type PlannedBerth,
+  type PlanRepair,
   type RobustCount,
 } from "@nightspan/core";
+import { explanationFile, repairFile, unplacedFile } from "./explanation-file.ts";
+import { findingFile } from "./finding-file.ts";
 import { hangFile } from "./hang-file.ts";
 import { convert, present } from "./optional.ts";
-import { PLAN_FORMAT, type FindingFile, type PlanFile } from "./plan-schema.ts";
+import { PLAN_FORMAT, type PlanFile } from "./plan-schema.ts";
 import { requestFile } from "./request-file.ts";
 import { tidy } from "./tidy.ts";
 
-/** The plan in the form of its file. What was not computed is left out and stands in `not_checked`. */
-export function planFile(plan: Plan): PlanFile {
+/** The plan in the form of its file, with what it mends where it is a repair. What was not computed is left out and stands in `not_checked`. */
+export function planFile(plan: Plan, repair?: PlanRepair): PlanFile {
   return {
     format: PLAN_FORMAT,
     camp: plan.campName,
@@ -36,7 +38,9 @@ export function planFile(plan: Plan): PlanFile {
       robust: plan.robust === undefined ? undefined : robustFile(plan.robust),
     }),
     berths: plan.berths.map(berthFile),
-    unplaced: plan.unplaced.map(({ sleeper, because }) => ({ sleeper, because: because.map(findingFile) })),
+    unplaced: plan.unplaced.map(unplacedFile),
+    ...explanationFile(plan),
+    ...(repair === undefined ? {} : { repair: repairFile(repair) }),
     supply: supplyFile(plan.supply),
     defaults_used: plan.defaultsUsed.map(({ field, value, for: ids }) =>
       present({ field, value, for: ids.length > 0 ? [...ids] : undefined }),
@@ -85,15 +89,4 @@ function windowFile({ low, high, bindsLow, bindsHigh }: OkRange): PlanFile["bert
 
 function supplyFile({ blockedBy, trees, usable, pairs, berths }: Plan["supply"]): PlanFile["supply"] {
   return { trees, usable, pairs, blocked_by: { ...blockedBy }, berths };
-}
-
-export function findingFile(finding: Finding): FindingFile {
-  const { demand, limit, margin, about, ...rest } = finding;
-  return present({
-    ...rest,
-    demand: tidy(demand),
-    limit: tidy(limit),
-    margin: margin === null ? undefined : tidy(margin),
-    about: about === undefined ? undefined : [...about],
-  });
 }

@@ -1,28 +1,18 @@
 import * as z from "zod/mini";
+import {
+  bottleneckSchema,
+  counterfactualSchema,
+  failedPairSchema,
+  refusedPinSchema,
+  repairSchema,
+} from "./explanation-schema.ts";
 import { choice } from "./fields.ts";
+import { amount, count, findingSchema, name, verdict } from "./plan-parts-schema.ts";
 
 export const PLAN_FORMAT = "nightspan-plan/1";
 
-const amount = () => z.number({ error: "a finite number" });
-const count = () => z.number({ error: "a whole number, 0 or more" }).check(z.int(), z.gte(0));
-const name = () => z.string({ error: "text" });
-const verdict = () => choice("clear", "look-again", "do-not-hang");
 const part = () =>
   choice("site", "hang", "strength", "trunk", "tarp", "rain", "warmth", "night", "cuts", "packing");
-
-const findingSchema = z.object({
-  rule: name(),
-  source: name(),
-  subject: name(),
-  sense: choice("at-most", "at-least"),
-  demand: amount(),
-  limit: amount(),
-  unit: choice("N", "kg", "m", "rad", "Pa", "m/s", "1"),
-  margin: z.optional(amount()),
-  verdict: verdict(),
-  about: z.optional(z.array(name())),
-  depth: z.optional(choice("why")),
-});
 
 const strapSchema = z.object({
   strap_height_m: amount(),
@@ -156,7 +146,17 @@ export const planSchema = z.object({
   ),
   robust: z.optional(z.object({ error_m: amount(), placed: count(), most: count() })),
   berths: z.array(berthSchema),
-  unplaced: z.array(z.object({ sleeper: name(), because: z.array(findingSchema) })),
+  unplaced: z.array(
+    z.object({
+      sleeper: name(),
+      because: z.array(findingSchema),
+      pairs: z.optional(z.array(failedPairSchema)),
+    }),
+  ),
+  counterfactuals: z.optional(z.array(counterfactualSchema)),
+  bottleneck: z.optional(bottleneckSchema),
+  pins_refused: z.optional(z.array(refusedPinSchema)),
+  repair: z.optional(repairSchema),
   supply: supplySchema,
   defaults_used: z.array(
     z.object({

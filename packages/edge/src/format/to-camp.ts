@@ -1,5 +1,5 @@
-import { degrees, type Camp, type Night, type CampPlace } from "@nightspan/core";
-import type { CampDocument, NightDocument } from "./camp-document.ts";
+import { degrees, type Camp, type CampPlace, type Night, type Pin } from "@nightspan/core";
+import type { CampDocument, NightDocument, PinDocument } from "./camp-document.ts";
 import { defaultsLedger, type DefaultsLedger } from "./defaults-ledger.ts";
 import { groundToSi } from "./ground-to-si.ts";
 import { kelvin, kitItemToSi } from "./kit-to-si.ts";
@@ -20,9 +20,14 @@ export function toCamp(document: CampDocument): Camp {
     sleepers: document.sleepers.map((sleeper) => sleeperToSi(sleeper, defaults)),
     groups: (document.groups ?? []).map(groupToSi),
     kit: (document.kit ?? []).map((item) => kitItemToSi(item, defaults)),
+    pins: document.pins?.map(pinToSi),
     night: nightToSi(document.night, defaults),
   };
   return present({ ...parts, defaultsUsed: defaults.used() });
+}
+
+function pinToSi({ sleeper, trees, pair, head }: PinDocument): Pin {
+  return present({ sleeper, trees, pair, head });
 }
 
 function placeToSi(place: CampDocument["place"]): CampPlace | undefined {

@@ -9,9 +9,12 @@ export function lookLines(plan: Plan, names: Names): readonly string[] {
   const tags = [...new Set(unseen.map(({ subject }) => names.tree(subject.slice("tree/".length))))];
   const first =
     tags.length === 0 ? [] : [`Nobody has looked at ${tags.join(", ")}: trunk, roots and what is above.`];
-  const others = open.filter((finding) => !unseen.includes(finding) && finding.rule !== "strap.reach");
+  const others = open.filter((finding) => !unseen.includes(finding) && !ELSEWHERE.has(finding.rule));
   return [...first, ...grouped(others, plan, names)];
 }
+
+/** Told in a place of their own. */
+const ELSEWHERE: ReadonlySet<string> = new Set(["strap.reach", "pin.refused", "layout.no-berth"]);
 
 /** Every comparison that says: do not hang. */
 export function refusedLines(plan: Plan, names: Names): readonly string[] {

@@ -1,21 +1,19 @@
-import type { Plan } from "@nightspan/core";
+import type { Plan, Unplaced } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
+import { sayFailedPairs } from "./say-failed-pairs.ts";
 import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
+import { sayProof } from "./say-proof.ts";
 import { sayVerdict } from "./say-verdict.ts";
+import { supplySteps, type SupplyStep } from "./supply-steps.ts";
 
 /** How the answer was found, and how sure it is to be the best; then each berth's findings, the worst first. */
 export function whyLines(plan: Plan, names: Names): readonly string[] {
-  const { supply } = plan;
-  const lost = Object.entries(supply.blockedBy)
-    .filter(([, count]) => count > 0)
-    .map(([by, count]) => `${by} ${count}`);
   return [
-    `Of ${supply.trees} trees ${supply.usable} may carry; ${supply.pairs} pairs stand at the right distance.`,
-    ...(lost.length === 0 ? [] : [`Pairs lost: ${lost.join(", ")}.`]),
-    `${supply.berths} berths are left to choose from.`,
-    boundLine(plan),
+    ...supplySteps(plan).map(stepLine),
+    ...(plan.placed === plan.asked ? [] : sayProof(plan)),
+    ...plan.unplaced.flatMap((one) => pairLines(one, names)),
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
     ...costLines(plan),
     ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
@@ -33,8 +31,12 @@ function costLines({ costTerms = [] }: Plan): readonly string[] {
   );
 }
 
-function boundLine({ placed, asked, bound }: Plan): string {
-  if (placed === asked) return "Everybody has a berth.";
-  if (placed === bound) return `No layout places more than ${bound}, for the positions as surveyed.`;
-  return `At most ${bound} could be placed; the search did not settle it.`;
+function stepLine({ text, lost }: SupplyStep): string {
+  return lost.length === 0 ? `${text}.` : `${text}; lost: ${lost.map((loss) => loss.text).join(", ")}.`;
+}
+
+function pairLines(one: Unplaced, names: Names): readonly string[] {
+  const pairs = sayFailedPairs(one, names);
+  if (pairs.length === 0) return [];
+  return [`Pairs that nearly serve ${names.sleeper(one.sleeper)}:`, ...pairs.map((pair) => `  ${pair}`)];
 }

@@ -1,0 +1,74 @@
+import type {
+  Bottleneck,
+  Counterfactual,
+  FailedPair,
+  Plan,
+  PlanRepair,
+  RefusedPin,
+  Unplaced,
+} from "@nightspan/core";
+import { findingFile } from "./finding-file.ts";
+import { present } from "./optional.ts";
+import type { PlanFile } from "./plan-schema.ts";
+import { tidy } from "./tidy.ts";
+
+/** The parts of the plan file that explain it, where they were worked out. */
+export function explanationFile({ counterfactuals, bottleneck, pinsRefused }: Plan) {
+  return present({
+    counterfactuals: counterfactuals?.map(counterfactualFile),
+    bottleneck: bottleneck === undefined ? undefined : bottleneckFile(bottleneck),
+    pins_refused: pinsRefused?.map(refusedPinFile),
+  });
+}
+
+type FileOf<K extends keyof PlanFile> = NonNullable<PlanFile[K]>;
+
+export function unplacedFile({ sleeper, because, pairs }: Unplaced): FileOf<"unplaced">[number] {
+  return present({ sleeper, because: because.map(findingFile), pairs: pairs?.map(failedPairFile) });
+}
+
+export function repairFile({ moved, fewest, fresh, freshMoved }: PlanRepair): FileOf<"repair"> {
+  const { placed, cost } = fresh;
+  return { moved: [...moved], fewest, fresh: { moved: [...freshMoved], placed, cost: tidy(cost) } };
+}
+
+function counterfactualFile(told: Counterfactual): FileOf<"counterfactuals">[number] {
+  const { change, about, from, to, unit, placed, gained, proven, advice } = told;
+  const isMeasured = to.length > 0;
+  return present({
+    change,
+    about: about.length > 0 ? [...about] : undefined,
+    from: isMeasured ? from.map(tidy) : undefined,
+    to: isMeasured ? to.map(tidy) : undefined,
+    unit: isMeasured ? unit : undefined,
+    placed,
+    gained,
+    proven,
+    advice,
+  });
+}
+
+function bottleneckFile({ trees, most, knots }: Bottleneck): FileOf<"bottleneck"> {
+  return {
+    trees: [...trees],
+    most,
+    knots: knots.map((knot) => ({
+      trees: [...knot.trees],
+      pairs: knot.pairs.map(([a, b]) => [a, b]),
+      most: knot.most,
+      why: knot.why,
+    })),
+  };
+}
+
+function failedPairFile({ trees: [a, b], spanM, because }: FailedPair) {
+  return { trees: twoOf(a, b), span_m: tidy(spanM), because: because.map(findingFile) };
+}
+
+function refusedPinFile({ sleeper, trees: [a, b], because }: RefusedPin): FileOf<"pins_refused">[number] {
+  return { sleeper, trees: twoOf(a, b), because: because.map(findingFile) };
+}
+
+function twoOf(a: string, b: string): [string, string] {
+  return [a, b];
+}

@@ -1,0 +1,32 @@
+import type { FailedPair, Finding, RefusedPin, Unplaced } from "@nightspan/core";
+import type { Names } from "./names.ts";
+import { sayFinding } from "./say-finding.ts";
+import { capital } from "./summary-line.ts";
+import { findLimit, sayLimit } from "./say-limit.ts";
+
+/** For one without a berth each pair that nearly serves and why it does not, the nearest first. */
+export function sayFailedPairs({ pairs = [] }: Unplaced, names: Names): readonly string[] {
+  return pairs.map(({ trees: [a, b], because }: FailedPair) => {
+    return `${names.tree(a)} to ${names.tree(b)}: ${reasons(because, names)}`;
+  });
+}
+
+/** A pin that was not kept, and why. */
+export function sayRefusedPin({ sleeper, trees: [a, b], because }: RefusedPin, names: Names): string {
+  const where = b === "" ? a : `${names.tree(a)} to ${names.tree(b)}`;
+  const why = because.length === 0 ? "Nobody says how far apart these trees stand." : reasons(because, names);
+  return `${names.sleeper(sleeper)}, ${where}: ${why}`;
+}
+
+function reasons(because: readonly Finding[], names: Names): string {
+  return [...new Set(because.map((finding) => reason(finding, names)))].join(" ");
+}
+
+/** Where a limit of the hang is named, that limit alone; of a tree that is full, that; else the whole finding. */
+function reason(finding: Finding, names: Names): string {
+  if (finding.rule === "site.capacity") {
+    return `${names.tree(finding.subject.slice("tree/".length))} carries as many hammocks as it may.`;
+  }
+  const limit = findLimit(finding.about?.[2] ?? "");
+  return limit === undefined ? sayFinding(finding, names) : `${capital(sayLimit(limit))}.`;
+}

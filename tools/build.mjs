@@ -35,13 +35,20 @@ export async function buildCli(outfile = join(CLI, "dist", "nightspan.mjs")) {
 }
 
 /**
- * Builds the app.
+ * Builds the app as people get it, whatever the environment says: a test run sets NODE_ENV, and the build would follow.
  *
  * @returns {Promise<string>} the folder to serve
  */
 export async function buildApp() {
   const { build } = await import("vite");
-  await build({ root: WEB, logLevel: "warn" });
+  const before = process.env["NODE_ENV"];
+  process.env["NODE_ENV"] = "production";
+  try {
+    await build({ root: WEB, logLevel: "warn" });
+  } finally {
+    if (before === undefined) delete process.env["NODE_ENV"];
+    else process.env["NODE_ENV"] = before;
+  }
   return join(WEB, "dist");
 }
 

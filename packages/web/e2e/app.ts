@@ -16,21 +16,10 @@ export async function builtApp(): Promise<string> {
   const run = String(process.ppid);
   const dist = join(ROOT, "packages/web/dist");
   if (existsSync(STAMP) && readFileSync(STAMP, "utf8") === run && existsSync(dist)) return dist;
-  await buildForUse();
+  await buildApp();
   mkdirSync(dirname(STAMP), { recursive: true });
   writeFileSync(STAMP, run);
   return dist;
-}
-
-/** Test runs set NODE_ENV to "test", and the build would follow it: what is tested is the app as people get it. */
-async function buildForUse(): Promise<void> {
-  const before = process.env["NODE_ENV"];
-  process.env["NODE_ENV"] = "production";
-  try {
-    await buildApp();
-  } finally {
-    process.env["NODE_ENV"] = before;
-  }
 }
 
 export interface Visit {

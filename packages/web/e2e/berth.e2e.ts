@@ -34,6 +34,15 @@ describe("one berth", () => {
     expect(await behind.locator("summary").textContent()).toContain(String(kept));
   });
 
+  it("prints a table of own steps for each sleeper, and a card to read angles by", async () => {
+    await show(now.page, "#/cards");
+    await now.page.getByRole("button", { name: "Pocket tables and angle card" }).click();
+    await now.page.getByRole("figure", { name: "Angle card" }).waitFor();
+    expect(await now.page.getByRole("figure", { name: /^Pocket table of / }).count()).toBe(14);
+    const papers = (await now.page.locator(".card svg").allTextContents()).join(" ");
+    expect(papers).not.toMatch(/\d\s?(kg|N|kN)\b/);
+  });
+
   it("says what a house cap costs, once there is one that binds", async () => {
     expect(await now.page.locator(".cap-cost").count()).toBe(0);
     await show(now.page, "#/rules");
@@ -44,6 +53,21 @@ describe("one berth", () => {
       if ((await now.page.locator(".cap-cost").count()) > 0) break;
     }
     expect(await now.page.locator(".cap-cost").textContent()).toMatch(/straps? hang|pull/);
+  });
+
+  it("says why so few have a berth, and what one change alone would do", async () => {
+    await show(now.page, "#/rules");
+    await now.page.getByLabel("Strap at most at").fill("1.4");
+    await untilPlanned(now.page);
+    await show(now.page, "#/map");
+    await now.page.getByText("Why so few?").click();
+    const counts = await now.page.locator(".funnel-count").allTextContents();
+    expect(counts.length).toBeGreaterThanOrEqual(5);
+    expect(Number(counts.at(-1))).toBeLessThan(14);
+    await now.page.locator(".what-if li").first().waitFor({ timeout: 50_000 });
+    expect(await now.page.locator(".what-if li").first().textContent()).toMatch(
+      /would have a berth|No single/,
+    );
   });
 
   it("complained of nothing", () => {

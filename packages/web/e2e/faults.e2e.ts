@@ -66,7 +66,10 @@ describe("what goes wrong", () => {
     await fault.waitFor();
     expect(await fault.textContent()).toMatch(/found: 17\.5; needed: a number from 0\.6 to 2\.5 m/);
     expect(await stature.getAttribute("aria-invalid")).toBe("true");
+    await now.page.getByRole("button", { name: "1 thing to mend" }).click();
+    expect(await stature.evaluate((field) => field === document.activeElement)).toBe(true);
     await show(now.page, "#/map");
+    expect(await now.page.locator(".fault-count").count()).toBe(0);
     expect(await now.page.locator(".camp-count").textContent()).toContain("14 of 14");
     await show(now.page, "#/sleepers");
     await now.page.locator("summary").first().click();

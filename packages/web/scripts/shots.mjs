@@ -57,6 +57,10 @@ const VIEWS = {
   "spot-8-advice": async (page) => onTheSpot(page, ["Something bothers me", "A strap slips down its trunk"]),
   "spot-9-leave": async (page) => onTheSpot(page, ["I am alone", "Seat height", "Next", "It is so"]),
   cards: async (page) => go(page, "#/cards"),
+  "cards-pocket": async (page) => {
+    await go(page, "#/cards");
+    await page.getByRole("button", { name: "Pocket tables and angle card" }).click();
+  },
   sleepers: async (page) => {
     await go(page, "#/sleepers");
     await page.locator("summary").nth(1).click();

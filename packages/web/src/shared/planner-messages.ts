@@ -4,6 +4,8 @@ import type { CampDocument } from "@nightspan/edge";
 /** What the page asks of the planning worker. `id` tells answers apart; a newer one replaces an older. */
 export type PlannerRequest =
   | { readonly kind: "plan"; readonly id: number; readonly document: CampDocument }
+  /** What would change a plan where not everybody has a berth. */
+  | { readonly kind: "explain"; readonly id: number; readonly document: CampDocument; readonly plan: Plan }
   /** Solves a small program of known optimum through the solver that plans use. */
   | { readonly kind: "prove"; readonly id: number };
 
@@ -11,5 +13,6 @@ export type PlannerRequest =
 export type PlannerReply =
   | { readonly kind: "incumbent"; readonly id: number; readonly plan: Plan }
   | { readonly kind: "plan"; readonly id: number; readonly outcome: Outcome<Plan>; readonly solved: boolean }
+  | { readonly kind: "explained"; readonly id: number; readonly plan: Plan }
   | { readonly kind: "proof"; readonly id: number; readonly solver: string; readonly objective: number }
   | { readonly kind: "mistake"; readonly id: number; readonly details: string };

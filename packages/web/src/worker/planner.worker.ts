@@ -1,4 +1,4 @@
-import { planCamp, type Camp, type Outcome, type Plan } from "@nightspan/core";
+import { explainPlan, planCamp, type Camp, type Outcome, type Plan } from "@nightspan/core";
 import { ENGINE, openCamp } from "@nightspan/edge";
 import type { PlannerReply, PlannerRequest } from "../shared/planner-messages.ts";
 import { withSolver } from "./lazy-solver.ts";
@@ -14,6 +14,7 @@ self.addEventListener("message", (event: MessageEvent<PlannerRequest>) => {
 async function answer(request: PlannerRequest): Promise<void> {
   try {
     if (request.kind === "prove") post({ kind: "proof", id: request.id, ...(await proveSolver()) });
+    else if (request.kind === "explain") await explain(request.id, request.document, request.plan);
     else await plan(request.id, request.document);
   } catch (error) {
     const details = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -36,6 +37,16 @@ async function plan(id: number, document: unknown): Promise<void> {
     }),
   );
   post({ kind: "plan", id, outcome, solved });
+}
+
+async function explain(id: number, document: unknown, plan: Plan): Promise<void> {
+  const opened = openCamp(document);
+  if (!opened.ok) throw new Error("a camp that was planned cannot be opened");
+  const { camp } = opened.value;
+  const { value } = await withSolver(isLarge(camp), (solver) =>
+    explainPlan(plan, camp, solver === undefined ? {} : { solver }),
+  );
+  post({ kind: "explained", id, plan: value });
 }
 
 /** Camps beyond this nearly always need the solver; below it the search alone nearly always proves its answer. */

@@ -1,6 +1,6 @@
 import { worstFirst, type Camp, type PlannedBerth } from "@nightspan/core";
-import { handLength, levelWords, namesOf, sayFinding } from "@nightspan/edge";
-import { sleeperName, stepsOf, treeTag, unlookedEnds } from "../state/camp-names.ts";
+import { handLength, levelWords, namesOf, sayFinding, stepsBetween } from "@nightspan/edge";
+import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
@@ -34,7 +34,7 @@ export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
           </>
         }
       />
-      <p class="soft">{fill(WORDS.map.tagsSteps, { ...tags, steps: stepsOf(camp, berth) })}</p>
+      <p class="soft">{fill(WORDS.map.tagsSteps, { ...tags, steps: stepsBetween(berth, camp) })}</p>
       <p>
         {inShort(berth, camp).map((sentence) => (
           <span key={sentence} class="sentence">

@@ -12,10 +12,12 @@ import { NotChecked } from "../ui/not-checked.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
 import { fill, WORDS } from "../words.ts";
+import { WhyFew } from "./why-few.tsx";
 import { NextTree } from "./next-tree.tsx";
 
 /** The camp as a list: how many have a berth, the one next job, and every berth, worst first. */
-export function CampSheet({ now: { plan, camp } }: { readonly now: Answer }) {
+export function CampSheet({ now }: { readonly now: Answer }) {
+  const { plan, camp } = now;
   const next = unlookedEnds(plan.berths)[0];
   const { trees, usable, pairs, berths } = plan.supply;
   return (
@@ -27,6 +29,7 @@ export function CampSheet({ now: { plan, camp } }: { readonly now: Answer }) {
         <b>{fill(WORDS.map.placed, { placed: plan.placed, asked: plan.asked })}</b>
       </p>
       <Unplaced plan={plan} camp={camp} />
+      {plan.placed < plan.asked ? <WhyFew now={now} /> : null}
       <TreesLookedAt looked={plan.treesLookedAt} />
       {next === undefined ? null : <NextTree end={next} camp={camp} />}
       <h3 class="hidden">{WORDS.map.berths}</h3>

@@ -4,6 +4,7 @@ import { opened } from "../state/camp-store.ts";
 import { CAMP_PAGES, type CampPage, type Route } from "../state/route.ts";
 import { CampMenu } from "../ui/camp-menu.tsx";
 import { Button } from "../ui/button.tsx";
+import { FaultCount } from "../ui/fault-count.tsx";
 import { LinkButton } from "../ui/link-button.tsx";
 import { Mark } from "../ui/mark.tsx";
 import { Name } from "../ui/name.tsx";
@@ -48,6 +49,7 @@ export function CampFrame(props: CampFrameProps) {
         </Button>
       </header>
       <main id="content" class="camp-page" tabIndex={-1}>
+        <FaultCount />
         {props.children}
       </main>
       <footer class="bar wide-only">

@@ -1,11 +1,14 @@
-import { cardBackScene, cardScene } from "@nightspan/drawing";
+import { angleCardScene, cardBackScene, cardScene, pocketTableScene, type Scene } from "@nightspan/drawing";
 import { labels, measure } from "@nightspan/edge";
 import { useSignal } from "@preact/signals";
+import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
+import { pocketTables } from "../state/pocket-tables.ts";
 import { saveCard } from "../state/save-card.ts";
 import { saveCampFile, savePlanFile } from "../state/save-files.ts";
 import { Button } from "../ui/button.tsx";
+import { CardSheets, type Paper } from "../ui/card-sheets.tsx";
 import { Cautions } from "../ui/cautions.tsx";
 import { Drawing } from "../ui/drawing.tsx";
 import { NotChecked } from "../ui/not-checked.tsx";
@@ -15,11 +18,12 @@ import { Working } from "../ui/working.tsx";
 import { fill, WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
 
-type Paper = "a6" | "a4";
+type Printed = "berths" | "pocket";
 
 /** A card for each berth, front and back, to print or to save. */
 export function CardsPage() {
   const paper = useSignal<Paper>("a4");
+  const printed = useSignal<Printed>("berths");
   const now = answer.value;
   return (
     <CampFrame page="cards">
@@ -28,6 +32,14 @@ export function CardsPage() {
           <h2>{WORDS.cards.title}</h2>
           <Working />
           <RefusalList refusals={planRefusals.value} />
+          <div class="choice-row" role="group" aria-label={WORDS.cards.what}>
+            <Button pressed={printed.value === "berths"} onPress={() => (printed.value = "berths")}>
+              {WORDS.cards.berths}
+            </Button>
+            <Button pressed={printed.value === "pocket"} onPress={() => (printed.value = "pocket")}>
+              {WORDS.cards.tools}
+            </Button>
+          </div>
           <div class="choice-row" role="group" aria-label={WORDS.cards.sheet}>
             <Button pressed={paper.value === "a4"} onPress={() => (paper.value = "a4")}>
               {WORDS.cards.a4}
@@ -51,7 +63,11 @@ export function CardsPage() {
             </>
           )}
         </div>
-        {now === undefined ? null : <CardSheets now={now} paper={paper.value} />}
+        {now === undefined ? null : printed.value === "berths" ? (
+          <BerthCards now={now} paper={paper.value} />
+        ) : (
+          <PocketCards now={now} paper={paper.value} />
+        )}
         <div class="screen-only">
           <Cautions />
         </div>
@@ -60,52 +76,70 @@ export function CardsPage() {
   );
 }
 
-/** Cards in the order of printing: four fronts and their four backs to a sheet, or one by one. */
-function CardSheets({ now: { plan, camp }, paper }: { readonly now: Answer; readonly paper: Paper }) {
-  const cards = useMemo(() => {
-    const words = { labels, measure };
-    return plan.berths.map(({ id }) => ({
-      id,
-      front: cardScene(plan, camp, id, words),
-      back: cardBackScene(plan, camp, id, words),
-    }));
-  }, [plan]);
-  if (cards.length === 0) return <p class="lead">{WORDS.cards.none}</p>;
-  return (
-    <div class="sheets">
-      {inGroups(cards, paper === "a4" ? 4 : 1).map((group) => (
-        <div class="sheet-pair" key={group[0]?.id}>
-          <div class="card-sheet">
-            {group.map(({ id, front }) => (
-              <figure key={id} class="card one-ink" aria-label={fill(WORDS.cards.front, { id })}>
-                <Drawing scene={front} />
-                <figcaption class="screen-only">
-                  <Button
-                    kind="plain"
-                    label={fill(WORDS.cards.saveCard, { id })}
-                    onPress={() => saveCard(id)}
-                  >
-                    {WORDS.cards.save}
-                  </Button>
-                </figcaption>
-              </figure>
-            ))}
-          </div>
-          <div class="card-sheet card-sheet-back">
-            {group.map(({ id, back }) => (
-              <figure key={id} class="card one-ink" aria-label={fill(WORDS.cards.back, { id })}>
-                <Drawing scene={back} />
-              </figure>
-            ))}
-          </div>
-        </div>
-      ))}
-    </div>
+/** A card for each berth, front and back. */
+function BerthCards({ now: { plan, camp }, paper }: SheetsProps) {
+  const scenes = useMemo(
+    () =>
+      plan.berths.map(({ id }) => ({
+        id,
+        front: cardScene(plan, camp, id, DRAWN),
+        back: cardBackScene(plan, camp, id, DRAWN),
+      })),
+    [plan],
   );
+  if (scenes.length === 0) return <p class="lead">{WORDS.cards.none}</p>;
+  const cards = scenes.map(({ id, front, back }) => ({
+    id,
+    front: (
+      <Card key={id} name={fill(WORDS.cards.front, { id })} scene={front}>
+        <Button kind="plain" label={fill(WORDS.cards.saveCard, { id })} onPress={() => saveCard(id)}>
+          {WORDS.cards.save}
+        </Button>
+      </Card>
+    ),
+    back: <Card key={id} name={fill(WORDS.cards.back, { id })} scene={back} />,
+  }));
+  return <CardSheets cards={cards} paper={paper} />;
 }
 
-function inGroups<T>(items: readonly T[], size: number): readonly (readonly T[])[] {
-  return Array.from({ length: Math.ceil(items.length / size) }, (_, index) =>
-    items.slice(index * size, (index + 1) * size),
+/** For each sleeper a table of their own steps to carry, and a card to read a strap's angle by. */
+function PocketCards({ now: { plan, camp }, paper }: SheetsProps) {
+  const cards = useMemo(() => {
+    const tables = pocketTables(plan, camp).map((table, index) => ({
+      id: `table ${index}`,
+      name: fill(WORDS.cards.table, { name: table.name }),
+      scene: pocketTableScene(table, DRAWN),
+    }));
+    const angle = angleCardScene(camp.rules, DRAWN);
+    return [{ id: "angle", name: WORDS.cards.angle, scene: angle }, ...tables];
+  }, [plan]);
+  const printed = cards.map(({ id, name, scene }) => ({
+    id,
+    front: <Card key={id} name={name} scene={scene} />,
+  }));
+  return <CardSheets cards={printed} paper={paper} />;
+}
+
+interface SheetsProps {
+  readonly now: Answer;
+  readonly paper: Paper;
+}
+
+const DRAWN = { labels, measure };
+
+interface CardProps {
+  readonly name: string;
+  readonly scene: Scene;
+  readonly children?: ComponentChildren;
+}
+
+/** One card as paper. A card that lies on its side is turned to stand among the others in print. */
+function Card({ name, scene, children }: CardProps) {
+  const lies = scene.size.width > scene.size.height;
+  return (
+    <figure class={lies ? "card one-ink card-wide" : "card one-ink"} aria-label={name}>
+      <Drawing scene={scene} />
+      {children === undefined ? null : <figcaption class="screen-only">{children}</figcaption>}
+    </figure>
   );
 }

@@ -2,7 +2,7 @@ import type { KitDocument } from "@nightspan/edge";
 import { editCamp, opened } from "../state/camp-store.ts";
 import { writeAt, type DocumentPath } from "../state/document-path.ts";
 import { Button } from "../ui/button.tsx";
-import { ChoiceField, FieldList, NumberField } from "../ui/field.tsx";
+import { ChoiceField, FieldList, FlagField, NumberField } from "../ui/field.tsx";
 import { Name } from "../ui/name.tsx";
 import { Working } from "../ui/working.tsx";
 import { WORDS } from "../words.ts";
@@ -99,6 +99,7 @@ function SuspensionFields({ path }: { readonly path: DocumentPath }) {
       <NumberField path={[...path, "strap_width_mm"]} label={WORDS.kit.strapWidth} unit="mm" />
       <NumberField path={[...path, "rated_load_n"]} label={WORDS.kit.rated} unit="N" />
       <NumberField path={[...path, "breaking_n"]} label={WORDS.kit.breaking} unit="N" />
+      <FlagField path={[...path, "through_own_eye"]} label={WORDS.kit.throughEye} silent={false} />
     </>
   );
 }

@@ -9,14 +9,6 @@ export function treeTag(camp: Camp, id: string): string {
   return camp.ground?.trees.find((tree) => tree.id === id)?.tag ?? id;
 }
 
-/** The sleeper's own easy steps from tree to tree, to half a step. */
-export function stepsOf(camp: Camp, berth: PlannedBerth): string {
-  const stepM = camp.sleepers.find(({ id }) => id === berth.sleeper)?.stepM ?? 1;
-  const halves = Math.round((berth.spanM / stepM) * 2);
-  const whole = Math.floor(halves / 2);
-  return halves % 2 === 0 ? String(whole) : `${whole === 0 ? "" : whole}½`;
-}
-
 /** Trees that carry a berth and that nobody has looked at, in the order of the berths. */
 export function unlookedEnds(berths: readonly PlannedBerth[]): readonly UnlookedEnd[] {
   return berths.flatMap((berth) =>

@@ -1,9 +1,10 @@
 import type { Refusal } from "@nightspan/core";
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
-import { useId } from "preact/hooks";
+import { useEffect, useId } from "preact/hooks";
 import { editCamp, opened, settleEdit } from "../state/camp-store.ts";
 import { readAt, writeAt, writePath, type DocumentPath } from "../state/document-path.ts";
+import { noteFault } from "../state/field-faults.ts";
 import { FaultNote } from "./fault-note.tsx";
 import { readNumber } from "./read-number.ts";
 
@@ -43,6 +44,8 @@ function TypedField({ path, label, unit, hint, read, numeric }: TypedFieldProps)
   const written = typeof value === "string" || typeof value === "number" ? String(value) : "";
   const refusals = draft.value?.refusals ?? [];
   const faulty = refusals.length > 0;
+  useEffect(() => noteFault(id, faulty), [faulty]);
+  useEffect(() => () => noteFault(id, false), []);
   return (
     <div class={faulty ? "field field-faulty" : "field"}>
       <label for={id}>{label}</label>

@@ -6,15 +6,31 @@ import { OPEN_WOOD, stemMap } from "./stem-map.fixture.ts";
 /**
  * Groups of seven or eight with a leader each, everybody within 25 m of the leader's berth, in several woods.
  *
- * The gap is to the best layout where nobody minds groups, which bounds every layout from below. A wood that is told as
- * proven reaches that bound. Time is of both searches, without finding places; loading the solver is left out.
+ * The gap is to the proven bound: the best layout where nobody minds groups, or more where the search could raise it. Time
+ * is of both searches, without finding places; loading the solver is left out.
  */
+const SEEDS = [7, 14, 21, 28, 35, 42];
+
 const CASES = [
-  { name: "800 stems, 60 people, 8 groups", stems: 800, people: 60, groups: 8, wantedMs: 2000 },
-  { name: "3,000 stems, 250 people, 32 groups", stems: 3000, people: 250, groups: 32, wantedMs: 5000 },
+  { name: "800 stems, 60 people, 8 groups", stems: 800, people: 60, groups: 8, wantedMs: 2000, seeds: SEEDS },
+  {
+    name: "3,000 stems, 250 people, 32 groups",
+    stems: 3000,
+    people: 250,
+    groups: 32,
+    wantedMs: 5000,
+    seeds: SEEDS,
+  },
+  {
+    name: "10,000 stems, 1,000 people, 125 groups",
+    stems: 10_000,
+    people: 1000,
+    groups: 125,
+    wantedMs: 20_000,
+    seeds: [7, 14],
+  },
 ];
 
-const SEEDS = [7, 14, 21, 28, 35, 42];
 const WITHIN_M = 25;
 
 interface Row {
@@ -90,7 +106,7 @@ for (const one of CASES) {
   console.log(
     `${one.name}, within ${WITHIN_M} m (wanted: at most ${one.wantedMs} ms, nobody outside, gap 2 %)`,
   );
-  const rows = SEEDS.map((seed) => measure(highs, one, seed));
+  const rows = one.seeds.map((seed) => measure(highs, one, seed));
   rows.forEach(show);
   const worst = rows.reduce((most, { ms }) => Math.max(most, ms), 0);
   const gap = rows.reduce((most, row) => Math.max(most, row.gap), 0);

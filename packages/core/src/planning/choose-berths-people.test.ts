@@ -192,7 +192,55 @@ describe("terms of the cost", () => {
     expect(planned(weighed({ walk: 0.01 }, east)).cost).toBeCloseTo(0.98, 4);
     expect(planned(weighed({ walk: 0.01 }, [...east, ...north])).cost).toBeCloseTo(0.8, 2);
   });
+
+  it("keeps the cost when site, wind, slope and meeting point are mirrored together, to one unit a berth", () => {
+    let placed = 0;
+    fc.assert(
+      fc.property(WOOD, fc.integer({ min: 0, max: 7 }), (wood, way) => {
+        const before = planned(facing(wood, way));
+        const after = planned(mirrored(facing(wood, way)));
+        placed += before.placed;
+        expect(after.placed).toBe(before.placed);
+        expect(Math.abs(after.cost - before.cost)).toBeLessThanOrEqual(
+          1e-4 * Math.max(1, before.placed) + 1e-9,
+        );
+      }),
+      { seed: 4, numRuns: 30 },
+    );
+    expect(placed).toBeGreaterThan(30);
+  });
 });
+
+/** The same wood with every term of a place weighed, the wind from one of eight sides. */
+function facing(wood: Camp, way: number): Camp {
+  const weights = { ...COST_WEIGHTS, wind: 0.5, slope: 2, walk: 0.02 };
+  const { night } = camp()
+    .night({ windFromRad: (way * Math.PI) / 4 })
+    .build();
+  return {
+    ...wood,
+    rules: { ...wood.rules, weights },
+    ...(night === undefined ? {} : { night }),
+    ...(wood.ground === undefined ? {} : { ground: { ...wood.ground, meetingPoint: { at: [3, 5] } } }),
+  };
+}
+
+function mirrored(wood: Camp): Camp {
+  const { ground, night } = wood;
+  if (ground === undefined || night === undefined) throw new Error("a wood has ground and a night");
+  return {
+    ...wood,
+    night: { ...night, windFromRad: -(night.windFromRad ?? 0) },
+    ground: {
+      ...ground,
+      trees: ground.trees.map((tree) => ({ ...tree, xM: -tree.xM })),
+      meetingPoint: { at: [-3, 5] },
+      ...(ground.slope === undefined
+        ? {}
+        : { slope: { ...ground.slope, downhillRad: -ground.slope.downhillRad } }),
+    },
+  };
+}
 
 describe("laws of groups and wishes", () => {
   const MINDED = fc.tuple(WOOD, fc.noBias(fc.nat({ max: 999 }))).map(([wood, salt]): Camp => {

@@ -50,11 +50,6 @@ function fewerOf(kinds: readonly SearchKind[], chosen: GroupSearchInput["base"][
   });
 }
 
-export interface BestGroups {
-  readonly outside: number;
-  readonly cost: number;
-}
-
 /** The least Σ cost + far · outside over every way to give everybody a berth and every hub. */
 export function bestGroupsByBruteForce(input: GroupSearchInput, farUnits: number): number {
   const { search, kinds } = input;

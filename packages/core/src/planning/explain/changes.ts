@@ -1,16 +1,12 @@
 import type { Camp, Ground } from "../../plan/camp.ts";
-import type { ChangeKey, Counterfactual } from "../../plan/explanation.ts";
+import type { ChangeKey } from "../../plan/explanation.ts";
 import type { HouseRule, HouseRules } from "../../plan/house-rules.ts";
 import type { Tree } from "../../site/tree.ts";
 import { NO_GROUND } from "../no-ground.ts";
 import type { PreparedCamp } from "../prepare-camp.ts";
 import { byCodeUnit } from "../order.ts";
+import type { Change } from "./change.ts";
 import { kitChange } from "./kit-change.ts";
-
-/** One change to a camp, and the camp with it. */
-export interface Change extends Pick<Counterfactual, "change" | "about" | "from" | "to" | "unit" | "advice"> {
-  readonly camp: Camp;
-}
 
 /**
  * Every single change that may give more people a berth, most usual first. A change that cannot gain anybody is left
@@ -26,6 +22,7 @@ export function changesOf(prepared: PreparedCamp, placed: number): readonly Chan
     ...kit,
     ...reachChange(prepared.camp),
     ...setbackChanges(prepared),
+    ...barChanges(prepared.camp),
     ...treeChanges(prepared),
     ...limbChanges(prepared),
   ];
@@ -66,6 +63,19 @@ function reachChange(camp: Camp): Change[] {
   const reachM = less(tallest.reachM, -HIGHER_M);
   const sleepers = camp.sleepers.map((one) => (one === tallest ? { ...one, reachM } : one));
   return [{ ...bare("reach", { ...camp, sleepers }), from: [tallest.reachM], to: [reachM], unit: "m" }];
+}
+
+/** What a house bars altogether: spokes at a tree, and species. */
+function barChanges(camp: Camp): Change[] {
+  const { noSpokes, speciesNot, ...rules } = camp.rules;
+  const spokes = { ...camp, rules: { ...rules, ...(speciesNot === undefined ? {} : { speciesNot }) } };
+  const species = { ...camp, rules: { ...rules, ...(noSpokes === undefined ? {} : { noSpokes }) } };
+  return [
+    ...(noSpokes?.value === true ? [bare("spokes", spokes)] : []),
+    ...(speciesNot === undefined || speciesNot.value.length === 0
+      ? []
+      : [{ ...bare("species", species), about: speciesNot.value }]),
+  ];
 }
 
 /** Each obstacle that is in the way of a pair, the one in the way of most first, at half its set-back. */

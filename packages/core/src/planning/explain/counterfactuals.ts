@@ -1,7 +1,8 @@
 import type { Counterfactual } from "../../plan/explanation.ts";
 import type { LinearSolver } from "../linear-solver.ts";
 import { prepareCamp, type PreparedCamp } from "../prepare-camp.ts";
-import { changesOf, type Change } from "./changes.ts";
+import type { Change } from "./change.ts";
+import { changesOf } from "./changes.ts";
 import { countPlaced } from "./count-placed.ts";
 
 export interface CounterfactualOptions {

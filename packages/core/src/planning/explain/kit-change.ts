@@ -3,7 +3,7 @@ import type { Hammock, Suspension } from "../../plan/kit.ts";
 import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "../kit-stock.ts";
 import type { PreparedCamp } from "../prepare-camp.ts";
 import { byCodeUnit } from "../order.ts";
-import type { Change } from "./changes.ts";
+import type { Change } from "./change.ts";
 
 /**
  * One more of every kind that somebody goes without: a hammock like the longest of the store that carries whoever has

@@ -46,7 +46,7 @@ export type RuleKey =
   | "site.setback"
   | "site.capacity"
   | "site.stem"
-  | "site.strip-overlap"
+  | "site.in-the-way"
   | "site.taken"
   | "pin.refused"
   | "layout.no-berth"

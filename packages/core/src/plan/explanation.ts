@@ -23,6 +23,8 @@ export type ChangeKey =
   | "kit-more"
   | "reach"
   | "setback"
+  | "spokes"
+  | "species"
   | "trunk-least"
   | "doubtful-sound"
   | "dead-gone"

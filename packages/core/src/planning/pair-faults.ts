@@ -3,6 +3,7 @@ import type { RuleKey } from "../outcome/rule-key.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
 import type { Tree } from "../site/tree.ts";
+import { withoutBarredSpecies } from "./barred-species.ts";
 import type { BlockedStrip, CampPlaces } from "./camp-places-types.ts";
 import { blockedFindings, hazardsOf, type Hazards } from "./findings/surroundings.ts";
 import { NO_GROUND } from "./no-ground.ts";
@@ -20,10 +21,11 @@ export interface NamedPair {
 
 /** The pair that two names or a stated pair mean; nothing where nobody says how far apart they stand. */
 export function findNamedPair(
-  { ground = NO_GROUND }: Camp,
+  { ground: surveyed = NO_GROUND, rules }: Camp,
   { anchors }: CampPlaces,
   named: { readonly trees?: readonly [string, string]; readonly pair?: string },
 ): NamedPair | undefined {
+  const ground = withoutBarredSpecies(surveyed, rules);
   const names = new TreeNames(ground.trees);
   const idOf = (name: string): string => names.find(name)?.id ?? name;
   const indexOf = new Map(anchors.map(({ id }, index) => [id, index]));

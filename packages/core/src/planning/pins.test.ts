@@ -79,6 +79,9 @@ describe("a pin that is refused", () => {
     expect(refusal(two({ condition: "doubtful", heightM: 3 }), pin)).toEqual([["s1", "tree.doubtful"]]);
     expect(refusal(two({ condition: "dead", heightM: 3 }), pin)).toEqual([["s1", "tree.dead"]]);
     expect(refusal(two({ use: false }), pin)).toEqual([["s1", "tree.not-allowed"]]);
+    const barred = two({ species: "beech" });
+    const rules = { ...barred.rules, speciesNot: { value: ["beech"], source: "test" } };
+    expect(refusal({ ...barred, rules }, pin)).toEqual([["s1", "tree.not-allowed"]]);
     const plan = planned({ ...two({ use: false }), pins: [pin] });
     expect(plan.placed).toBe(1);
     expect(plan.findings).toMatchObject([
@@ -108,7 +111,7 @@ describe("a pin that is refused", () => {
       .rules("usual", { spanMinM: { value: 3.9, source: "test" } })
       .sleepers(2)
       .build();
-    expect(refusal(cross, pin, other(["T03", "T04"]))).toEqual([["s2", "site.strip-overlap"]]);
+    expect(refusal(cross, pin, other(["T03", "T04"]))).toEqual([["s2", "site.in-the-way"]]);
   });
 
   it("tells the limit of a hang that is refused, and a part that is too weak", () => {

@@ -95,7 +95,7 @@ function clashes({ camp, ground, kept }: PinCase, place: number, subject: string
       ([a, b]) => a === Math.min(place, other.place) && b === Math.max(place, other.place),
     );
     if (other.place === place) found.push(broken("site.taken", subject, [who]));
-    else if (apart) found.push(broken("site.strip-overlap", subject, [who]));
+    else if (apart) found.push(broken("site.in-the-way", subject, [who]));
   }
   if (found.length > 0) return found;
   for (const anchor of [first, second]) {

@@ -13,6 +13,8 @@ export const counterfactualSchema = z.object({
     "kit-more",
     "reach",
     "setback",
+    "spokes",
+    "species",
     "trunk-least",
     "doubtful-sound",
     "dead-gone",

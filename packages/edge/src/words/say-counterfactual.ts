@@ -39,6 +39,8 @@ const CONDITIONS: Readonly<Record<ChangeKey, Say<Names>>> = {
   reach: ({ to: [to] }) => `if somebody who reaches ${metres(to)} set the straps`,
   setback: ({ about, from: [from], to: [to] }) =>
     `if berths might come to ${metres(to)} from ${about.join(", ")} instead of ${metres(from)}`,
+  spokes: () => "if hammocks might hang like spokes at one tree",
+  species: ({ about }) => `if trees of these species might be used: ${about.join(", ")}`,
   "trunk-least": ({ from: [from], to: [to] }) =>
     `if trunks of ${trunk(to ?? 0)} were stout enough instead of ${trunk(from ?? 0)}`,
   "doubtful-sound": ({ about }, names) => `if these doubtful trees were sound: ${trees(about, names)}`,
@@ -55,18 +57,22 @@ const WHO: Readonly<Record<ChangeKey, Say<Camp>>> = {
   reach: () => "",
   setback: ({ advice }) =>
     advice ? "Ask whoever set that distance." : "Cloth melts and sparks fly: this is no advice.",
+  spokes: (_, { rules }) => ask(rules.noSpokes?.source),
+  species: (_, { rules }) => ask(rules.speciesNot?.source),
   "trunk-least": () => "Only whoever answers for these trees may say so.",
   "doubtful-sound": () => "Only an arborist may say so.",
   "dead-gone": () => "Only an arborist may do that, and until then nobody goes near.",
   "limb-down": () => "Only an arborist may do that, and until then nobody goes near.",
 };
 
-/** A rule of a preset is the camp's own to change; one that somebody set is theirs. */
-function ask(source: string): string {
-  return PRESETS.has(source)
-    ? "That rule is common practice: ask whoever owns the ground."
-    : `Ask ${source}.`;
+/** Whom to ask for a rule: nobody stands behind a preset, and who wrote the file may have set one alone. */
+function ask(source = OWN): string {
+  if (PRESETS.has(source)) return "That rule is common practice: ask whoever owns the ground.";
+  return source === OWN ? "Ask whoever set that rule." : `Ask ${source}.`;
 }
+
+/** What `rules` says of a rule without a source. */
+const OWN = "camp file";
 
 const PRESETS: ReadonlySet<string> = new Set(["cautious", "usual", "backcountry"]);
 

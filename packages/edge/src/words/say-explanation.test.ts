@@ -31,6 +31,8 @@ const CHANGES: Readonly<Record<ChangeKey, Partial<Counterfactual>>> = {
   "kit-more": { about: ["hammock", "suspension"] },
   reach: { from: [2.2], to: [2.4], unit: "m" },
   setback: { about: ["path"], from: [2], to: [1], unit: "m" },
+  spokes: {},
+  species: { about: ["beech"] },
   "trunk-least": { from: [0.2], to: [0.15], unit: "m", advice: false },
   "doubtful-sound": { about: ["B5"], advice: false },
   "dead-gone": { about: ["A3"], advice: false },

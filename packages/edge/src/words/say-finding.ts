@@ -90,7 +90,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
   "site.capacity": (f, names) => `On ${tree(f, names)} hang ${f.demand} hammocks, at most ${f.limit}.`,
   "site.stem": (f, names) => `A stem stands in the strip: ${other(f, names)}.`,
-  "site.strip-overlap": (f, names) => `The strip lies across the berth of ${somebody(f, names)}.`,
+  "site.in-the-way": (f, names) => `In the way of the berth of ${somebody(f, names)}.`,
   "site.taken": (f, names) => `Taken by ${somebody(f, names)}.`,
   "pin.refused": sayPinRefused,
   "layout.no-berth": sayNoBerth,

@@ -78,6 +78,25 @@ describe("what would change it", () => {
     expect(told(beside("fire"), "setback")).toMatchObject({ gained: 1, advice: false });
   });
 
+  it("tells what the house bars: spokes at a tree, and species", () => {
+    const spokes = camp()
+      .trees(at(0, 0), at(4, 0), at(0, 4))
+      .rules("usual", {
+        hammocksPerTree: rule(2),
+        noSpokes: { value: true, source: "test" },
+        footprintHalfWidthM: rule(0.5),
+      })
+      .sleepers(2)
+      .build();
+    expect(told(spokes, "spokes")).toMatchObject({ gained: 1, advice: true });
+    const beeches = camp()
+      .trees(at(0, 0, { species: "beech" }), at(4, 0))
+      .rules("usual", { speciesNot: { value: ["beech"], source: "test" } })
+      .sleepers(1)
+      .build();
+    expect(told(beeches, "species")).toMatchObject({ about: ["beech"], gained: 1 });
+  });
+
   it("tells as information what only an arborist may say", () => {
     const doubtful = camp()
       .trees(at(0, 0), at(4, 0, { condition: "doubtful", heightM: 3 }))

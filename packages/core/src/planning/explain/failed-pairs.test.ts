@@ -25,7 +25,7 @@ describe("pairs that nearly serve", () => {
       .sleepers(2)
       .build();
     const overlap = Object.values(rulesOf(pairsOf(crossing, planned(crossing).unplaced[0]?.sleeper ?? "")));
-    expect(overlap).toContainEqual(["site.strip-overlap"]);
+    expect(overlap).toContainEqual(["site.in-the-way"]);
   });
 
   it("puts the pair first that misses by least: a span just too far before one far off, a stem last", () => {

@@ -1,5 +1,6 @@
 import { compare, type Finding } from "../../outcome/finding.ts";
 import type { FailedPair, Plan } from "../../plan/plan.ts";
+import { withoutBarredSpecies } from "../barred-species.ts";
 import type { CampPlace } from "../camp-places-types.ts";
 import { hazardsOf } from "../findings/surroundings.ts";
 import { mapPlaces } from "../map-places.ts";
@@ -67,7 +68,7 @@ function takenPairs(prepared: PreparedCamp, plan: Plan, classIndex: number, subj
   return ground.places.flatMap((there, place) => {
     if (!desk.serves(classIndex, place)) return [];
     const taken = lying.get(place);
-    const over = (across.get(place) ?? []).map((who) => broken("site.strip-overlap", subject, [who]));
+    const over = (across.get(place) ?? []).map((who) => broken("site.in-the-way", subject, [who]));
     const full = [there.first, there.second]
       .filter((anchor) => (load.get(anchor) ?? 0) >= most)
       .map((anchor) => tooMany(ground.anchors[anchor]?.id ?? "", (load.get(anchor) ?? 0) + 1, most));
@@ -128,7 +129,7 @@ function blockedPairs({ camp, ground }: PreparedCamp, subject: string): FailedPa
 function pairsOutOfRange({ camp, ground }: PreparedCamp, subject: string): FailedPair[] {
   const { rules } = camp;
   if (camp.ground === undefined) return [];
-  const wider = mapPlaces(camp.ground, {
+  const wider = mapPlaces(withoutBarredSpecies(camp.ground, rules), {
     ...rules,
     spanMinM: { ...rules.spanMinM, value: rules.spanMinM.value - NEARLY_M },
     spanMaxM: { ...rules.spanMaxM, value: rules.spanMaxM.value + NEARLY_M },
@@ -167,7 +168,7 @@ function shortfall(because: readonly Finding[]): number {
   }, 0);
 }
 
-const IN_THE_WAY: ReadonlySet<string> = new Set(["site.taken", "site.strip-overlap", "site.capacity"]);
+const IN_THE_WAY: ReadonlySet<string> = new Set(["site.taken", "site.in-the-way", "site.capacity"]);
 
 function byTrees(a: FailedPair, b: FailedPair): number {
   return byCodeUnit(a.trees.join(" "), b.trees.join(" "));

@@ -43,6 +43,31 @@ describe("one berth", () => {
     expect(papers).not.toMatch(/\d\s?(kg|N|kN)\b/);
   });
 
+  it("keeps a berth that is pinned while another tree is lost, and says before who moves", async () => {
+    await show(now.page, "#/map");
+    const rows = now.page.locator(".row-main");
+    await rows.nth(0).click();
+    await now.page.getByRole("button", { name: "Keep this berth" }).click();
+    await untilPlanned(now.page);
+    await now.page.getByRole("button", { name: "This berth is kept", pressed: true }).waitFor();
+    await now.page.getByRole("button", { name: /^I am at/ }).click();
+    await now.page.getByRole("button", { name: "Do without this tree" }).click();
+    const fewest = now.page.getByRole("button", { name: /^Move as few as can be: \d+$/ });
+    await fewest.waitFor({ timeout: 50_000 });
+    const anew = await now.page.getByRole("button", { name: /^Plan anew: \d+ move$/ }).textContent();
+    const count = (text: string | null) => Number(/\d+/.exec(text ?? "")?.[0]);
+    expect(count(await fewest.textContent())).toBeLessThanOrEqual(count(anew));
+    await fewest.click();
+    await untilPlanned(now.page);
+    expect(await now.page.getByRole("button", { name: "Do without this tree" }).count()).toBe(0);
+    await now.page.keyboard.press("Control+z");
+    await untilPlanned(now.page);
+    await now.page.getByRole("button", { name: "Do without this tree" }).waitFor();
+    await now.page.keyboard.press("Control+z");
+    await untilPlanned(now.page);
+    await now.page.getByRole("button", { name: "Close" }).click();
+  });
+
   it("says what a house cap costs, once there is one that binds", async () => {
     expect(await now.page.locator(".cap-cost").count()).toBe(0);
     await show(now.page, "#/rules");
@@ -61,9 +86,9 @@ describe("one berth", () => {
     await untilPlanned(now.page);
     await show(now.page, "#/map");
     await now.page.getByText("Why so few?").click();
-    const counts = await now.page.locator(".funnel-count").allTextContents();
-    expect(counts.length).toBeGreaterThanOrEqual(5);
-    expect(Number(counts.at(-1))).toBeLessThan(14);
+    const steps = await now.page.locator(".funnel b").allTextContents();
+    expect(steps.length).toBe(5);
+    expect(Number(/^(\d+) of 14/.exec(steps.at(-1) ?? "")?.[1])).toBeLessThan(14);
     await now.page.locator(".what-if li").first().waitFor({ timeout: 50_000 });
     expect(await now.page.locator(".what-if li").first().textContent()).toMatch(
       /would have a berth|No single/,

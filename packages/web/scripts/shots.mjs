@@ -37,6 +37,10 @@ const VIEWS = {
     await go(page, "#/map");
     await page.getByRole("button", { name: /^I am at/ }).click();
   },
+  "map-without": async (page) => {
+    await page.getByRole("button", { name: "Do without this tree" }).click();
+    await page.getByRole("button", { name: /^Move as few/ }).waitFor({ timeout: 30_000 });
+  },
   berth: async (page) => go(page, "#/berth/3"),
   "spot-1-who": async (page) => onTheSpot(page, []),
   "spot-2-tell": async (page) => onTheSpot(page, ["I am alone", "Seat height", "My knees"]),

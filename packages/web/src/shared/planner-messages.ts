@@ -1,4 +1,4 @@
-import type { Outcome, Plan } from "@nightspan/core";
+import type { Outcome, Plan, PlanRepair } from "@nightspan/core";
 import type { CampDocument } from "@nightspan/edge";
 
 /** What the page asks of the planning worker. `id` tells answers apart; a newer one replaces an older. */
@@ -6,6 +6,8 @@ export type PlannerRequest =
   | { readonly kind: "plan"; readonly id: number; readonly document: CampDocument }
   /** What would change a plan where not everybody has a berth. */
   | { readonly kind: "explain"; readonly id: number; readonly document: CampDocument; readonly plan: Plan }
+  /** Mends a plan after the camp has changed, beside the camp planned anew. */
+  | { readonly kind: "repair"; readonly id: number; readonly document: unknown; readonly before: Plan }
   /** Solves a small program of known optimum through the solver that plans use. */
   | { readonly kind: "prove"; readonly id: number };
 
@@ -14,5 +16,6 @@ export type PlannerReply =
   | { readonly kind: "incumbent"; readonly id: number; readonly plan: Plan }
   | { readonly kind: "plan"; readonly id: number; readonly outcome: Outcome<Plan>; readonly solved: boolean }
   | { readonly kind: "explained"; readonly id: number; readonly plan: Plan }
+  | { readonly kind: "repaired"; readonly id: number; readonly outcome: Outcome<PlanRepair> }
   | { readonly kind: "proof"; readonly id: number; readonly solver: string; readonly objective: number }
   | { readonly kind: "mistake"; readonly id: number; readonly details: string };

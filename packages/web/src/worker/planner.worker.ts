@@ -1,4 +1,4 @@
-import { explainPlan, planCamp, type Camp, type Outcome, type Plan } from "@nightspan/core";
+import { explainPlan, planCamp, repairPlan, type Camp, type Outcome, type Plan } from "@nightspan/core";
 import { ENGINE, openCamp } from "@nightspan/edge";
 import type { PlannerReply, PlannerRequest } from "../shared/planner-messages.ts";
 import { withSolver } from "./lazy-solver.ts";
@@ -15,6 +15,7 @@ async function answer(request: PlannerRequest): Promise<void> {
   try {
     if (request.kind === "prove") post({ kind: "proof", id: request.id, ...(await proveSolver()) });
     else if (request.kind === "explain") await explain(request.id, request.document, request.plan);
+    else if (request.kind === "repair") await repair(request.id, request.document, request.before);
     else await plan(request.id, request.document);
   } catch (error) {
     const details = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -47,6 +48,19 @@ async function explain(id: number, document: unknown, plan: Plan): Promise<void>
     explainPlan(plan, camp, solver === undefined ? {} : { solver }),
   );
   post({ kind: "explained", id, plan: value });
+}
+
+async function repair(id: number, document: unknown, before: Plan): Promise<void> {
+  const opened = openCamp(document);
+  if (!opened.ok) {
+    post({ kind: "repaired", id, outcome: opened });
+    return;
+  }
+  const { camp } = opened.value;
+  const { value } = await withSolver(isLarge(camp), (solver) =>
+    repairPlan(before, camp, { engine: ENGINE, ...(solver === undefined ? {} : { solver }) }),
+  );
+  post({ kind: "repaired", id, outcome: value });
 }
 
 /** Camps beyond this nearly always need the solver; below it the search alone nearly always proves its answer. */

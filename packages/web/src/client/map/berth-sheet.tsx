@@ -2,6 +2,7 @@ import { worstFirst, type Camp, type PlannedBerth } from "@nightspan/core";
 import { handLength, levelWords, namesOf, sayFinding, stepsBetween } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
+import { isPinned, pin, unpin } from "../state/pins.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
 import { Button } from "../ui/button.tsx";
@@ -50,6 +51,9 @@ export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
         )}
         <LinkButton to={{ page: "berth", berth: berth.id }}>{WORDS.map.openBerth}</LinkButton>
       </div>
+      <Button pressed={isPinned(berth)} onPress={() => (isPinned(berth) ? unpin(berth) : pin(berth))}>
+        {isPinned(berth) ? WORDS.map.pinned : WORDS.map.pin}
+      </Button>
       {berth.pair === undefined ? null : <PairLook pairId={berth.pair} />}
       <TreesLookedAt looked={plan.treesLookedAt} />
       <NotChecked plan={plan} />

@@ -2,6 +2,7 @@ import { mapScene, type MapScene } from "@nightspan/drawing";
 import { labels, measure } from "@nightspan/edge";
 import { useMemo } from "preact/hooks";
 import { campId } from "../state/camp-store.ts";
+import { explainedPlan } from "../state/explain-store.ts";
 import { keepView, mapViews, pick, picked } from "../state/map-look.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { settings, STEP_OF_STATURE } from "../state/settings.ts";
@@ -43,9 +44,11 @@ function Sized({ now, widthPx, heightPx }: SizedProps) {
   const first = useMemo(() => firstView(now, widthPx, heightPx), [now, widthPx, heightPx]);
   const stepM = settings.value.statureM * STEP_OF_STATURE;
   const drawn = kept === "whole" ? undefined : (kept ?? first);
+  // Once somebody asked why so few have a berth, the map shows the pairs that nearly serve.
+  const plan = explainedPlan(now.plan) ?? now.plan;
   const scene = useMemo(
     () =>
-      mapScene(now.plan, now.camp, {
+      mapScene(plan, now.camp, {
         widthPx,
         heightPx,
         words: WORDS_OF_DRAWINGS,
@@ -54,7 +57,7 @@ function Sized({ now, widthPx, heightPx }: SizedProps) {
         ...(drawn === undefined ? {} : { centreM: drawn.centreM, pxPerM: drawn.pxPerM }),
         ...(selected === undefined ? {} : { selected }),
       }),
-    [now, drawn, widthPx, heightPx, selected, stepM],
+    [plan, drawn, widthPx, heightPx, selected, stepM],
   );
   const shown = useMemo(() => drawn ?? viewOf(scene), [drawn, scene]);
   const { ground, furniture } = useMemo(() => parted(scene), [scene]);

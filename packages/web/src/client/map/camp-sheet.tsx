@@ -1,5 +1,5 @@
 import { worstVerdict, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
-import { namesOf, sayUnplaced, sayVerdict } from "@nightspan/edge";
+import { namesOf, sayRefusedPin, sayUnplaced, sayVerdict } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { MapLegend } from "./map-legend.tsx";
@@ -29,6 +29,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
         <b>{fill(WORDS.map.placed, { placed: plan.placed, asked: plan.asked })}</b>
       </p>
       <Unplaced plan={plan} camp={camp} />
+      <PinsRefused plan={plan} camp={camp} />
       {plan.placed < plan.asked ? <WhyFew now={now} /> : null}
       <TreesLookedAt looked={plan.treesLookedAt} />
       {next === undefined ? null : <NextTree end={next} camp={camp} />}
@@ -90,6 +91,23 @@ function Unplaced({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) 
         ))}
       </ul>
     </details>
+  );
+}
+
+/** Berths that were to be kept and could not be. */
+function PinsRefused({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
+  const refused = plan.pinsRefused ?? [];
+  if (refused.length === 0) return null;
+  const names = namesOf(camp);
+  return (
+    <section class="pins-refused">
+      <h3>{WORDS.map.pinsRefused}</h3>
+      <ul>
+        {refused.map((one) => (
+          <li key={one.sleeper}>{sayRefusedPin(one, names)}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -3,6 +3,7 @@ import type { Answer } from "../state/plan-store.ts";
 import { Name } from "../ui/name.tsx";
 import { TreePanel } from "../ui/tree-panel.tsx";
 import { fill, WORDS } from "../words.ts";
+import { WithoutTree } from "./without-tree.tsx";
 import { SheetTop } from "./sheet-top.tsx";
 
 interface TreeSheetProps {
@@ -11,7 +12,8 @@ interface TreeSheetProps {
 }
 
 /** One tree: what is known of it, who hangs on it, and what somebody who stands there sees. */
-export function TreeSheet({ id, now: { plan, camp } }: TreeSheetProps) {
+export function TreeSheet({ id, now }: TreeSheetProps) {
+  const { plan, camp } = now;
   const carried = plan.berths.filter((berth) => berth.headTree === id || berth.footTree === id);
   return (
     <>
@@ -28,6 +30,7 @@ export function TreeSheet({ id, now: { plan, camp } }: TreeSheetProps) {
           </p>
         );
       })}
+      {carried.length === 0 ? null : <WithoutTree id={id} now={now} />}
       <TreePanel id={id} />
     </>
   );

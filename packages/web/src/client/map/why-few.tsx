@@ -1,5 +1,12 @@
 import type { Camp, Plan } from "@nightspan/core";
-import { sayCounterfactuals } from "@nightspan/edge";
+import {
+  namesOf,
+  sayBottleneck,
+  sayCounterfactuals,
+  sayFailedPairs,
+  sayProof,
+  supplySteps,
+} from "@nightspan/edge";
 import { explain, explainedPlan } from "../state/explain-store.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { fill, WORDS } from "../words.ts";
@@ -16,58 +23,59 @@ export function WhyFew({ now }: { readonly now: Answer }) {
         <span class="row-name">{WORDS.map.whyFew}</span>
       </summary>
       <Funnel plan={plan} />
-      <p>{boundWords(plan)}</p>
+      <p>{sayProof(plan).join(" ")}</p>
       <h3>{WORDS.map.whatIf}</h3>
       <WhatIf plan={plan} camp={camp} />
     </details>
   );
 }
 
-function Funnel({ plan: { supply, placed } }: { readonly plan: Plan }) {
-  const { trees, usable, pairs, blockedBy, berths } = supply;
-  const lost = (["stem", "dead-tree", "overhead", "obstacle", "hang"] as const).filter(
-    (by) => blockedBy[by] > 0,
-  );
+/** Each step with what was lost on the way to it. */
+function Funnel({ plan }: { readonly plan: Plan }) {
   return (
-    <table class="funnel">
-      <tbody>
-        <Step count={trees} what="trees" />
-        <Step count={usable} what="usable" />
-        <Step count={pairs} what="pairs" />
-        {lost.map((by) => (
-          <Step key={by} count={-blockedBy[by]} what={by} />
-        ))}
-        <Step count={berths} what="berths" />
-        <Step count={placed} what="placed" />
-      </tbody>
-    </table>
+    <ol class="funnel">
+      {supplySteps(plan).map(({ key, text, lost }) => (
+        <li key={key}>
+          {lost.map((loss) => (
+            <span key={loss.by} class="funnel-lost">
+              − {loss.text}
+            </span>
+          ))}
+          <b>{text}</b>
+        </li>
+      ))}
+    </ol>
   );
-}
-
-interface StepProps {
-  readonly count: number;
-  readonly what: keyof typeof WORDS.map.funnel;
-}
-
-function Step({ count, what }: StepProps) {
-  return (
-    <tr class={count < 0 ? "funnel-lost" : ""}>
-      <td class="funnel-count">{String(count).replace("-", "−")}</td>
-      <td>{WORDS.map.funnel[what]}</td>
-    </tr>
-  );
-}
-
-function boundWords({ placed, bound }: Plan): string {
-  return placed === bound ? WORDS.map.proven : fill(WORDS.map.notProven, { bound });
 }
 
 function WhatIf({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
-  const told = explainedPlan(plan)?.counterfactuals;
-  if (told === undefined) return <p class="soft">{WORDS.map.explaining}</p>;
+  const explained = explainedPlan(plan);
+  if (explained === undefined) return <p class="soft">{WORDS.map.explaining}</p>;
+  const { counterfactuals = [], bottleneck, unplaced } = explained;
+  const names = namesOf(camp);
   return (
-    <ul class="what-if">
-      {sayCounterfactuals(told, camp).map((sentence) => (
+    <>
+      <Sentences class="what-if" say={sayCounterfactuals(counterfactuals, camp)} />
+      {bottleneck === undefined ? null : (
+        <>
+          <h3>{WORDS.map.decides}</h3>
+          <Sentences say={sayBottleneck(bottleneck, camp)} />
+        </>
+      )}
+      {unplaced.map((one) => (
+        <details key={one.sleeper} class="why">
+          <summary>{fill(WORDS.map.nearly, { name: names.sleeper(one.sleeper) })}</summary>
+          <Sentences say={sayFailedPairs(one, names)} />
+        </details>
+      ))}
+    </>
+  );
+}
+
+function Sentences({ say, class: own = "" }: { readonly say: readonly string[]; readonly class?: string }) {
+  return (
+    <ul class={`sentences ${own}`}>
+      {say.map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}
     </ul>

@@ -55,7 +55,7 @@ export function CardsPage() {
             <Button onPress={savePlanFile}>{WORDS.files.savePlan}</Button>
             <Button onPress={saveCampFile}>{WORDS.files.save}</Button>
           </div>
-          <p class="note soft">{WORDS.cards.duplex}</p>
+          {printed.value === "berths" ? <p class="note soft">{WORDS.cards.duplex}</p> : null}
           {now === undefined ? null : (
             <>
               <TreesLookedAt looked={now.plan.treesLookedAt} />

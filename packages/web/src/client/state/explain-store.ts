@@ -1,8 +1,7 @@
 import type { Plan } from "@nightspan/core";
 import { signal } from "@preact/signals";
-import type { PlannerReply, PlannerRequest } from "../../shared/planner-messages.ts";
+import { askOnce } from "./ask-once.ts";
 import { opened } from "./camp-store.ts";
-import { showMistake } from "./mistake.ts";
 import { stale, type Answer } from "./plan-store.ts";
 
 interface Explanation {
@@ -12,7 +11,7 @@ interface Explanation {
 }
 
 const explanation = signal<Explanation | undefined>(undefined);
-let worker: Worker | undefined;
+let end = (): void => undefined;
 
 /** What explains this plan, as far as it was asked for and found. */
 export function explainedPlan(plan: Plan): Plan | undefined {
@@ -24,15 +23,8 @@ export function explain({ plan }: Answer): void {
   const document = opened.peek()?.document;
   if (document === undefined || stale.peek() || explanation.peek()?.of === plan) return;
   explanation.value = { of: plan };
-  worker?.terminate();
-  const fresh = new Worker(new URL("../../worker/planner.worker.ts", import.meta.url), { type: "module" });
-  worker = fresh;
-  fresh.onmessage = ({ data }: MessageEvent<PlannerReply>) => {
-    fresh.terminate();
-    if (data.kind === "explained") explanation.value = { of: plan, explained: data.plan };
-    if (data.kind === "mistake") showMistake(data.details);
-  };
-  fresh.onerror = ({ message }) => showMistake(message);
-  const request: PlannerRequest = { kind: "explain", id: 1, document, plan };
-  fresh.postMessage(request);
+  end();
+  end = askOnce({ kind: "explain", id: 1, document, plan }, (reply) => {
+    if (reply.kind === "explained") explanation.value = { of: plan, explained: reply.plan };
+  });
 }

@@ -19,11 +19,11 @@ export function sayCounterfactual(told: Counterfactual, camp: Camp): string {
   );
 }
 
-/** What would change it: those that gain people; where nothing does, that. */
+/** What would change it, one line a change; where nothing gains anybody, that first. */
 export function sayCounterfactuals(told: readonly Counterfactual[], camp: Camp): readonly string[] {
-  const gaining = told.filter(({ gained }) => gained > 0);
-  if (gaining.length === 0) return ["No single change looked at gives anybody else a berth."];
-  return gaining.map((one) => sayCounterfactual(one, camp));
+  const lines = told.map((one) => sayCounterfactual(one, camp));
+  if (told.some(({ gained }) => gained > 0)) return lines;
+  return ["No single change looked at gives anybody else a berth.", ...lines];
 }
 
 type Say<T> = (told: Counterfactual, context: T) => string;

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, rmSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import { succeed, type Outcome } from "@nightspan/core";
+import { refuse, succeed, type Outcome } from "@nightspan/core";
 import { writeFiles } from "../files/write-files.ts";
 
 /** A file of the papers, by its name inside the folder. */
@@ -36,8 +36,13 @@ export function putPapers(
       })),
     };
   }
-  writeFiles(papers.map(({ name, content }) => ({ path: inFolder(name), content })));
-  takeAwayOld(papers, inFolder);
+  try {
+    writeFiles(papers.map(({ name, content }) => ({ path: inFolder(name), content })));
+    takeAwayOld(papers, inFolder);
+  } catch (error) {
+    if (!(error instanceof Error && "code" in error)) throw error;
+    return refuse("--out", error.code, "a folder that files can be written to");
+  }
   return succeed(papers.map(({ name }) => name));
 }
 

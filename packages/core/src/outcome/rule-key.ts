@@ -5,6 +5,7 @@ export type RuleKey =
   | "part.working-load"
   | "part.breaking-load"
   | "part.strength-unknown"
+  | "sleeper.weight-assumed"
   | "part.flop-in"
   | "part.drop-in"
   | "part.one-person"

@@ -86,9 +86,9 @@ function trunksOf({ place, pulls }: BerthParts, headIsSecondTree: boolean): Bert
   return headIsSecondTree ? { head: second, foot: first } : { head: first, foot: second };
 }
 
-/** A look counts on the day of the camp; where the camp has no day, any look counts. */
+/** A look counts on the day of the camp only; where the camp has no day, nobody can say that it was that day. */
 function wasThatDay(looked: Looked | undefined, date: string | undefined): boolean {
-  return looked !== undefined && (date === undefined || looked.on === date);
+  return looked !== undefined && looked.on === date;
 }
 
 /** The sleeper where the own reach does; else who reaches: leaders first, then by id. */

@@ -80,16 +80,40 @@ describe("planCamp on a map", () => {
       { rule: "layout.no-berth", about: ["none-serves"] },
       { rule: "site.dead-tree-reach", demand: 11.5, limit: 12, about: ["T03"], verdict: "do-not-hang" },
     ]);
-    const beyond = onlyBerth(
-      planned(
-        camp()
-          .trees(...TWO, dead(14))
-          .sleepers(1)
-          .build(),
-      ),
-    );
-    const [finding] = beyond.findings.filter(({ rule }) => rule === "site.dead-tree-reach");
-    expect(finding).toMatchObject({ demand: 12.5, limit: 12, verdict: "clear", about: ["T03"] });
+    const told = (yM: number) => {
+      const build = camp()
+        .trees(...TWO, dead(yM))
+        .sleepers(1)
+        .build();
+      return onlyBerth(planned(build)).findings.find(({ rule }) => rule === "site.dead-tree-reach");
+    };
+    expect(told(14)).toMatchObject({ demand: 12.5, limit: 12, verdict: "look-again", about: ["T03"] });
+    expect(told(19.4)).toMatchObject({ verdict: "look-again" });
+    expect(told(19.6)).toMatchObject({ limit: 12, verdict: "clear" });
+  });
+
+  it("takes no look for today's where the camp has no day", () => {
+    const { date: _, ...undated } = camp()
+      .trees(...TWO)
+      .sleepers(1)
+      .build();
+    const plan = planned(undated);
+    expect(plan.treesLookedAt).toMatchObject({ done: 0, of: 2 });
+    expect(onlyBerth(plan).verdict).toBe("look-again");
+  });
+
+  it("looks again where every strength was compared with an assumed weight", () => {
+    const build = camp()
+      .trees(...TWO)
+      .sleepers(1)
+      .build();
+    const [one] = build.sleepers;
+    if (one === undefined) throw new Error("no sleeper");
+    const assumed = { field: "sleepers[].mass_kg", value: 80, for: [one.id] };
+    const stated = onlyBerth(planned(build));
+    const silent = onlyBerth(planned({ ...build, defaultsUsed: [assumed] }));
+    expect(troubles(stated.findings)).toEqual([]);
+    expect(troubles(silent.findings)).toEqual(["sleeper.weight-assumed"]);
   });
 
   it("says look again near a dead tree whose height is a guess", () => {

@@ -63,7 +63,9 @@ export function notLookedText({ head, foot }: BerthFacts): TextItem | undefined 
  */
 export function plateText({ berth }: BerthFacts): TextItem {
   const compared = berth.findings.filter(({ rule }) => RATED.includes(rule));
-  const unknown = berth.findings.some(({ rule }) => rule === "part.strength-unknown");
+  const unknown = berth.findings.some(
+    ({ rule }) => rule === "part.strength-unknown" || rule === "sleeper.weight-assumed",
+  );
   const over = compared.some(({ verdict }) => verdict === "do-not-hang");
   if (over) return word("card.plate-over");
   return word(compared.length === 0 || unknown ? "card.plate-unknown" : "card.plate-kept");

@@ -13,6 +13,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "part.working-load": { subject: "berth/3/head-strap", unit: "N" },
   "part.breaking-load": { subject: "berth/3/foot-strap", unit: "N" },
   "part.strength-unknown": { subject: "berth/3/hammock", unit: "1" },
+  "sleeper.weight-assumed": { subject: "berth/3", unit: "1" },
   "part.flop-in": { subject: "berth/3/head-strap", unit: "N" },
   "part.drop-in": { subject: "berth/3", unit: "1" },
   "part.one-person": { subject: "berth/3/hammock", unit: "kg" },

@@ -36,6 +36,8 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "part.breaking-load": (f) =>
     `The pull at the ${part(f)}, times the design factor, is ${nearness(f)} the breaking strength of ${item(f, "the strap")}.`,
   "part.strength-unknown": (f) => `Nobody knows what the ${part(f)} carries. Read the maker's plate.`,
+  "sleeper.weight-assumed": (f, names) =>
+    `The weight of ${somebody(f, names)} is not given, so no strength is known to be enough. State it.`,
   "part.flop-in": (f) =>
     `Sitting down hard pulls the ${part(f)} ${nearness(f)} what ${item(f, "the strap")} bears with its knots${fromRated(f)}.`,
   "part.drop-in": (f) =>

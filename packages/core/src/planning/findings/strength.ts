@@ -9,10 +9,32 @@ import { OWN_EYE_KEEPS } from "./strength-figures.ts";
  */
 export function strengthFindings(berth: BerthCase): Finding[] {
   return [
+    ...weightAssumed(berth),
     ...userWeight(berth),
     ...onePerson(berth),
     ...ENDS.flatMap((end) => strap(berth, end)),
     width(berth),
+  ];
+}
+
+/** Every strength was compared with a weight that nobody stated. */
+function weightAssumed({ id, kit: { sleeper }, camp }: BerthCase): Finding[] {
+  const assumed = camp.defaultsUsed.find(({ field }) => field === "sleepers[].mass_kg");
+  if (assumed?.for.includes(sleeper.id) !== true) return [];
+  return [
+    byRule(
+      {
+        rule: "sleeper.weight-assumed",
+        source: "camp-file",
+        subject: berthSubject(id),
+        sense: "at-least",
+        demand: 0,
+        limit: 1,
+        unit: "1",
+        about: [sleeper.id],
+      },
+      "look-again",
+    ),
   ];
 }
 

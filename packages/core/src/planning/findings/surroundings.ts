@@ -1,4 +1,4 @@
-import { compare, kept, type Finding } from "../../outcome/finding.ts";
+import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
 import type { Ground } from "../../plan/camp.ts";
 import type { HouseRules } from "../../plan/house-rules.ts";
 import { pointToConvex } from "../../geometry/polygon-distance.ts";
@@ -92,21 +92,25 @@ function fallingTree({ subject, footprint, rules }: Strip, tree: Tree): Finding[
     unit: "m",
     about: [tree.id],
   } as const;
-  return [tree.heightM === undefined ? compare(finding) : kept(finding, "do-not-hang")];
+  const told = tree.heightM === undefined ? compare(finding) : kept(finding, "do-not-hang");
+  const near = finding.demand < LOOK_AGAIN_HEIGHTS * estimatedHeightM(tree);
+  return [told.verdict === "clear" && near ? byRule(finding, "look-again") : told];
 }
 
+/** Heights of a dead or doubtful tree within which a berth asks for a second look. Source: common-practice. */
+const LOOK_AGAIN_HEIGHTS = 1.5;
+
 function obstacleFinding({ subject, footprint }: Strip, obstacle: Obstacle): Finding {
-  return kept(
-    {
-      rule: obstacle.kind === "overhead" ? "site.overhead-reach" : "site.setback",
-      source: "house-rules",
-      subject,
-      sense: "at-least",
-      demand: shapeToFootprintM(obstacle.shape, footprint),
-      limit: obstacle.setbackM,
-      unit: "m",
-      about: [obstacle.id],
-    },
-    "do-not-hang",
-  );
+  const overhead = obstacle.kind === "overhead";
+  const finding = {
+    rule: overhead ? "site.overhead-reach" : "site.setback",
+    source: "house-rules",
+    subject,
+    sense: "at-least",
+    demand: shapeToFootprintM(obstacle.shape, footprint),
+    limit: obstacle.setbackM,
+    unit: "m",
+    about: [obstacle.id],
+  } as const;
+  return overhead ? compare(finding) : kept(finding, "do-not-hang");
 }

@@ -93,11 +93,12 @@ describe("planCamp on a map", () => {
   });
 
   it("takes no look for today's where the camp has no day", () => {
-    const { date: _, ...undated } = camp()
+    const { name, ground, rules, sleepers, groups, kit, defaultsUsed } = camp()
       .trees(...TWO)
       .sleepers(1)
       .build();
-    const plan = planned(undated);
+    const undated = { name, rules, sleepers, groups, kit, defaultsUsed };
+    const plan = planned(ground === undefined ? undated : { ...undated, ground });
     expect(plan.treesLookedAt).toMatchObject({ done: 0, of: 2 });
     expect(onlyBerth(plan).verdict).toBe("look-again");
   });

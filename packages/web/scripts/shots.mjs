@@ -35,6 +35,8 @@ const VIEWS = {
   },
   "map-tree": async (page) => {
     await go(page, "#/map");
+    const close = page.getByRole("button", { name: "Close" });
+    if ((await close.count()) > 0) await close.click();
     await page.getByRole("button", { name: /^I am at/ }).click();
   },
   "map-without": async (page) => {

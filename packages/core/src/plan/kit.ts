@@ -1,13 +1,24 @@
+import type { CutMaterial, Inspection, WearState } from "./store-types.ts";
+
 /** One line of the store: so many items alike. Only items "in-use" are dealt. */
-export type KitItem = Hammock | Suspension | Tarp | UnderInsulation | OverInsulation | OtherKit;
+export type KitItem = Hammock | Suspension | Tarp | UnderInsulation | OverInsulation | Cord | OtherKit;
 
 export type KitState = "in-use" | "quarantined" | "retired";
 
 interface KitCommon {
   readonly id: string;
   readonly count: number;
+  /** Of one piece [kg]. */
   readonly massKg?: number;
+  /** Of the whole line; single pieces are quarantined or retired by their number, in `inspections`. */
   readonly state: KitState;
+  /** Numbers marked on the pieces, no more than `count` and no two alike. */
+  readonly numbers?: readonly string[];
+  readonly wear?: WearState;
+  /** Civil date of first use. */
+  readonly inServiceOn?: string;
+  /** The log of this line, oldest first; the last entry is the last inspection. */
+  readonly inspections?: readonly Inspection[];
 }
 
 export interface Hammock extends KitCommon {
@@ -47,6 +58,12 @@ export interface Tarp extends KitCommon {
 
 export interface UnderInsulation extends KitCommon {
   readonly kind: "under";
+  /** A mat lies in the hammock, best between two layers; an underblanket hangs below it. Absent: not known. */
+  readonly form?: "mat" | "underblanket";
+  readonly lengthM?: number;
+  readonly widthM?: number;
+  /** Whether an underblanket can be hung below a hammock whose net goes all round. Absent: it can. */
+  readonly fitsNet?: boolean;
   readonly insulationM2KPerW?: number;
   readonly limitK?: number;
   readonly coveredRatio?: number;
@@ -54,11 +71,23 @@ export interface UnderInsulation extends KitCommon {
 
 export interface OverInsulation extends KitCommon {
   readonly kind: "over";
+  /** A quilt lies on top; a bag goes all round and is pressed flat below. Absent: not known. */
+  readonly form?: "bag" | "quilt";
+  readonly lengthM?: number;
   readonly insulationM2KPerW?: number;
   readonly comfortK?: number;
 }
 
+/** Cord or webbing. With `lengthM` a line is so many spools (or lengths) of that much each, to be cut from. */
+export interface Cord extends KitCommon {
+  readonly kind: "cord";
+  readonly label?: string;
+  readonly material?: CutMaterial;
+  readonly lengthM?: number;
+  readonly widthM?: number;
+}
+
 export interface OtherKit extends KitCommon {
-  readonly kind: "cord" | "peg" | "connector" | "light" | "other";
+  readonly kind: "peg" | "connector" | "light" | "other";
   readonly label?: string;
 }

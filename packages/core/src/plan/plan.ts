@@ -3,6 +3,8 @@ import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { Bottleneck, Counterfactual } from "./explanation.ts";
+import type { StoreFit } from "./fit-types.ts";
+import type { CutList, Dealing, PackingList } from "./store-types.ts";
 
 /** Parts of the work a plan may have done. A part that was not computed stands in `notChecked`. */
 export type PlanPart =
@@ -34,6 +36,14 @@ export interface Plan {
   /** What limits how many have a berth, where it is the ground and could be shown. */
   readonly bottleneck?: Bottleneck;
   readonly supply: Supply;
+  /** How the store was dealt; absent where the camp lists no kit that could be. */
+  readonly dealing?: Dealing;
+  /** Lengths to cut for the berths, and from which spools. */
+  readonly cuts?: CutList;
+  /** What to pack, and who carries it. */
+  readonly packing?: PackingList;
+  /** People fitted out from the store; only of a camp without ground. */
+  readonly fit?: StoreFit;
   /** Pins that were not kept; absent where none is. */
   readonly pinsRefused?: readonly RefusedPin[];
   readonly defaultsUsed: readonly DefaultUsed[];

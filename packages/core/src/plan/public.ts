@@ -1,6 +1,8 @@
 export type * from "./camp.ts";
 export type * from "./house-rules.ts";
 export type * from "./kit.ts";
+export type * from "./store-types.ts";
+export type * from "./fit-types.ts";
 export type * from "./plan.ts";
 export type * from "./explanation.ts";
 export * from "./defaults.ts";

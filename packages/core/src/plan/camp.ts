@@ -92,8 +92,12 @@ export interface Sleeper {
   /** One of this person's own steps [m]. */
   readonly stepM: number;
   readonly sleeps: "cold" | "usual" | "warm";
+  /** Sleeps in a warm hat; absent: not known, and none is counted outside a bag's hood. */
+  readonly hat?: boolean;
   readonly group?: string;
   readonly leads: boolean;
+  /** Never slept in a hammock: given an easy berth; absent: has. */
+  readonly beginner?: boolean;
   readonly near: readonly string[];
   readonly apart: readonly string[];
   /** Item ids kept for this sleeper. */

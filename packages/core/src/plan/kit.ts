@@ -1,4 +1,5 @@
 import type { CutMaterial, Inspection, WearState } from "./store-types.ts";
+import type { OverWarmth, UnderWarmth } from "./warmth-types.ts";
 
 /** One line of the store: so many items alike. Only items "in-use" are dealt. */
 export type KitItem = Hammock | Suspension | Tarp | UnderInsulation | OverInsulation | Cord | OtherKit;
@@ -56,7 +57,7 @@ export interface Tarp extends KitCommon {
   readonly widthM: number;
 }
 
-export interface UnderInsulation extends KitCommon {
+export interface UnderInsulation extends KitCommon, UnderWarmth {
   readonly kind: "under";
   /** A mat lies in the hammock, best between two layers; an underblanket hangs below it. Absent: not known. */
   readonly form?: "mat" | "underblanket";
@@ -64,18 +65,13 @@ export interface UnderInsulation extends KitCommon {
   readonly widthM?: number;
   /** Whether an underblanket can be hung below a hammock whose net goes all round. Absent: it can. */
   readonly fitsNet?: boolean;
-  readonly insulationM2KPerW?: number;
-  readonly limitK?: number;
-  readonly coveredRatio?: number;
 }
 
-export interface OverInsulation extends KitCommon {
+export interface OverInsulation extends KitCommon, OverWarmth {
   readonly kind: "over";
   /** A quilt lies on top; a bag goes all round and is pressed flat below. Absent: not known. */
   readonly form?: "bag" | "quilt";
   readonly lengthM?: number;
-  readonly insulationM2KPerW?: number;
-  readonly comfortK?: number;
 }
 
 /** Cord or webbing. With `lengthM` a line is so many spools (or lengths) of that much each, to be cut from. */

@@ -3,6 +3,8 @@ import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { Bottleneck, Counterfactual } from "./explanation.ts";
+import type { BerthWarmth } from "./warmth-types.ts";
+import type { Buddy, SpareBerth } from "./spare-types.ts";
 import type { StoreFit } from "./fit-types.ts";
 import type { CutList, Dealing, PackingList } from "./store-types.ts";
 
@@ -30,6 +32,8 @@ export interface Plan {
   /** How many would have a berth were positions off; absent where they were taped as well as usual. */
   readonly robust?: RobustCount;
   readonly berths: readonly PlannedBerth[];
+  /** Berths that are kept free, in the order of the map; absent where the house asks for none. */
+  readonly spares?: readonly SpareBerth[];
   readonly unplaced: readonly Unplaced[];
   /** What one change alone would do, where not everybody has a berth; absent where nobody asked. */
   readonly counterfactuals?: readonly Counterfactual[];
@@ -83,6 +87,8 @@ export interface PlannedBerth {
   /** "1", "2", … in the order of the map, west to east within rows from the north; stable for one plan. */
   readonly id: string;
   readonly sleeper: string;
+  /** Who lies nearest of those whom the sleeper wishes near, else of all; absent where nobody knows how near they lie. */
+  readonly buddy?: Buddy;
   readonly headTree: string;
   readonly footTree: string;
   readonly spanM: number;
@@ -100,6 +106,8 @@ export interface PlannedBerth {
   /** Spans at which this kit and sleeper could hang between two such trees, and what ends them [m]. */
   readonly spanWindow?: OkRange;
   readonly kit: BerthKit;
+  /** Whether what is under and over the sleeper is enough tonight; absent where the night is not known. */
+  readonly warmth?: BerthWarmth;
   /** Id of the sleeper who can reach the marks; the sleeper's own id unless a taller one must help. */
   readonly setBy: string;
   readonly verdict: Verdict;

@@ -2,6 +2,7 @@ import type { Obstacle, GroundXY } from "../site/obstacle.ts";
 import type { Looked, Tree } from "../site/tree.ts";
 import type { KitItem } from "./kit.ts";
 import type { HouseRules } from "./house-rules.ts";
+import type { Canopy, NightHour, SetUp, ThunderForecast, ThunderRule } from "./night-types.ts";
 
 /**
  * A camp as the engine sees it: SI units, every default filled in.
@@ -20,6 +21,8 @@ export interface Camp {
   /** Berths that are kept as they are; absent: none. */
   readonly pins?: readonly Pin[];
   readonly night?: Night;
+  /** Time and hands for setting up; absent: as in the table of defaults. */
+  readonly setUp?: Partial<SetUp>;
   readonly defaultsUsed: readonly DefaultUsed[];
 }
 
@@ -49,6 +52,10 @@ export interface Ground {
   readonly positionErrorM: number;
   /** Look for places that serve though every position is off by so much; negative: that may serve somewhere [m]. */
   readonly offM?: number;
+  /** The camp lies in a hollow or valley bottom, where cold air gathers; absent: nobody said so. */
+  readonly hollow?: boolean;
+  /** Trees all round, or open ground; absent: wood, which is what a map of stems is. */
+  readonly canopy?: Canopy;
   readonly meetingPoint?: Spot;
   readonly muster?: Spot;
   readonly fallback?: Spot;
@@ -134,4 +141,10 @@ export interface Night {
   readonly cloudRatio: number;
   readonly stationElevationM?: number;
   readonly stopGustMS?: number;
+  /** The forecast hour by hour, in order of time; what an hour does not say is as for the whole night. */
+  readonly hours?: readonly NightHour[];
+  /** Absent: nobody has looked. */
+  readonly thunder?: ThunderForecast;
+  /** Absent: as in the table of defaults. */
+  readonly thunderRule?: ThunderRule;
 }

@@ -1,4 +1,5 @@
 import type { CutMaterial, Inspection, WearState } from "./store-types.ts";
+import type { TarpShape } from "./tarp-types.ts";
 import type { OverWarmth, UnderWarmth } from "./warmth-types.ts";
 
 /** One line of the store: so many items alike. Only items "in-use" are dealt. */
@@ -52,9 +53,19 @@ export interface Suspension extends KitCommon {
 
 export interface Tarp extends KitCommon {
   readonly kind: "tarp";
-  readonly shape: string;
+  readonly shape: TarpShape;
+  /** Along the ridge; a diamond's and an asymmetric one's diagonal [m]. */
   readonly ridgeM: number;
+  /** Across the ridge, edge to edge, laid flat [m]. */
   readonly widthM: number;
+  /** Length of the lower edges of a hexagon [m]; absent: as in the table of defaults. */
+  readonly edgeM?: number;
+  /** How far the side corners of an asymmetric one are shifted along the ridge, each its own way [m]. */
+  readonly skewM?: number;
+  /** How hollow each edge is cut, at its middle [m]; absent: straight. */
+  readonly catenaryCutM?: number;
+  /** Tie-outs along each lower edge besides the corners; absent: none. */
+  readonly tieOuts?: number;
 }
 
 export interface UnderInsulation extends KitCommon, UnderWarmth {
@@ -86,4 +97,6 @@ export interface Cord extends KitCommon {
 export interface OtherKit extends KitCommon {
   readonly kind: "peg" | "connector" | "light" | "other";
   readonly label?: string;
+  /** A peg: what one held in this ground, measured by the user along the guy with a luggage scale [N]. */
+  readonly holdsN?: number;
 }

@@ -3,6 +3,8 @@ import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { Bottleneck, Counterfactual } from "./explanation.ts";
+import type { NightClock, TimelineEntry } from "./night-types.ts";
+import type { BerthTarp } from "./tarp-types.ts";
 import type { BerthWarmth } from "./warmth-types.ts";
 import type { Buddy, SpareBerth } from "./spare-types.ts";
 import type { StoreFit } from "./fit-types.ts";
@@ -50,6 +52,10 @@ export interface Plan {
   readonly fit?: StoreFit;
   /** Pins that were not kept; absent where none is. */
   readonly pinsRefused?: readonly RefusedPin[];
+  /** The night by the clock; absent where the camp says nothing of the night. */
+  readonly nightClock?: NightClock;
+  /** What happens when, in order of time; absent where nobody knows the date or the place. */
+  readonly timeline?: readonly TimelineEntry[];
   readonly defaultsUsed: readonly DefaultUsed[];
   /** What is about the camp as a whole; each berth carries its own. */
   readonly findings: readonly Finding[];
@@ -106,6 +112,8 @@ export interface PlannedBerth {
   /** Spans at which this kit and sleeper could hang between two such trees, and what ends them [m]. */
   readonly spanWindow?: OkRange;
   readonly kit: BerthKit;
+  /** How the tarp is pitched and what it keeps off; absent where the berth has none or it was not computed. */
+  readonly tarp?: BerthTarp;
   /** Whether what is under and over the sleeper is enough tonight; absent where the night is not known. */
   readonly warmth?: BerthWarmth;
   /** Id of the sleeper who can reach the marks; the sleeper's own id unless a taller one must help. */

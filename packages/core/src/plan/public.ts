@@ -6,6 +6,8 @@ export type * from "./fit-types.ts";
 export type * from "./plan.ts";
 export type * from "./warmth-types.ts";
 export type * from "./explanation.ts";
+export type * from "./tarp-types.ts";
+export type * from "./night-types.ts";
 export type * from "./spare-types.ts";
 export * from "./defaults.ts";
 export * from "./rule-defaults.ts";

@@ -100,7 +100,7 @@ describe("dealKit", () => {
       kind: "tarp",
       count: 1,
       state: "in-use",
-      shape: "flat",
+      shape: "rectangle",
       ridgeM: 3.4,
       widthM: 3,
     };

@@ -40,7 +40,7 @@ const suspensionSchema = record("a suspension", {
 const tarpSchema = record("a tarp", {
   ...common(),
   kind: z.literal("tarp"),
-  shape: text("a shape"),
+  shape: choice("rectangle", "diamond", "hexagon", "asymmetric"),
   ridge_m: number(0.5, 12, "m"),
   width_m: number(0.5, 12, "m"),
 });

@@ -262,6 +262,18 @@ export const DEFAULTS = {
     why: "Higher and the feet leave the ground: people tip on entry.",
     source: "ansur-ii",
   },
+  "hang.lean_deg": {
+    value: 10,
+    unit: "deg",
+    why: "A tree that leans more than this is looked at again: roots, ground, which way it would fall.",
+    source: "house-convention",
+  },
+  "hang.age_least_years": {
+    value: 6,
+    unit: "years",
+    why: "A health authority wants nobody younger in any hammock; whoever answers for the child looks again.",
+    source: "health-canada-2010",
+  },
   "hang.low_point_least_m": {
     value: 0.2,
     unit: "m",

@@ -49,6 +49,10 @@ export interface Suspension extends KitCommon {
   readonly breakingN?: number;
   /** The strap goes round the trunk and through its own eye; else it wraps, or its two eyes meet. */
   readonly throughOwnEye?: boolean;
+  /** Whole turns of tied webbing round the trunk; absent: one. */
+  readonly wraps?: number;
+  /** Shackle or carabiner between strap and sling, part of `minM` and `maxM` [m]; absent: none. */
+  readonly connectorM?: number;
 }
 
 export interface Tarp extends KitCommon {

@@ -13,6 +13,14 @@ describe("bodyMark", () => {
     expect(bodyMark(2.1, 1.75).mark).toBe("reach");
   });
 
+  it("names a fist above the head only where it is just right, else crown or reach", () => {
+    const fistM = 1.055 * 1.75;
+    const off = (byM: number) => bodyMark(fistM + byM, 1.75).mark;
+    expect([0, 0.024, -0.024].map(off)).toEqual(Array(3).fill("fist-above-head"));
+    expect([-0.03, 0.05, 0.07].map(off)).toEqual(["crown", "crown", "crown"]);
+    expect(off(0.15)).toBe("reach");
+  });
+
   it("says how far the height is from the mark", () => {
     expect(bodyMark(2.2, 1.75).deviationM).toBeCloseTo(0.1, 12);
     expect(bodyMark(0.4, 1.6).deviationM).toBeCloseTo(0.4 - 0.285 * 1.6, 12);
@@ -25,7 +33,8 @@ describe("bodyMark", () => {
         fc.double({ min: 1, max: 2.2, noNaN: true }),
         (h, s) => {
           const { deviationM } = bodyMark(h, s);
-          return BODY_MARKS.every(({ ofStature }) => Math.abs(h - ofStature * s) >= Math.abs(deviationM));
+          const others = BODY_MARKS.filter(({ mark }) => mark !== "fist-above-head");
+          return others.every(({ ofStature }) => Math.abs(h - ofStature * s) >= Math.abs(deviationM));
         },
       ),
       { seed: 1, numRuns: 200 },
@@ -41,6 +50,7 @@ describe("bodyMark", () => {
           const here = bodyMark(r * s, s);
           const nearTie = Math.abs(here.deviationM) / s;
           const other = bodyMark(r * 1.5, 1.5);
+          if (here.mark !== other.mark && [here.mark, other.mark].includes("fist-above-head")) return true;
           return here.mark === other.mark || Math.abs(Math.abs(other.deviationM) / 1.5 - nearTie) < 1e-9;
         },
       ),

@@ -25,7 +25,8 @@ export interface BodyMark {
 }
 
 /**
- * The named place on a standing person nearest to a height.
+ * The named place on a standing person nearest to a height. A fist above the head is a mark only where it is just right:
+ * nobody finds what lies a hand's breadth off a fist, so else the crown and the reach are told.
  *
  *   mark height = share × stature
  *
@@ -39,10 +40,14 @@ export function bodyMark(heightM: number, statureM: number): BodyMark {
   let best: BodyMark = markAt(BODY_MARKS[0], heightM, statureM);
   for (const share of BODY_MARKS) {
     const next = markAt(share, heightM, statureM);
-    if (Math.abs(next.deviationM) < Math.abs(best.deviationM)) best = next;
+    const isFound = next.mark !== "fist-above-head" || Math.abs(next.deviationM) < JUST_RIGHT_M;
+    if (isFound && Math.abs(next.deviationM) < Math.abs(best.deviationM)) best = next;
   }
   return best;
 }
+
+/** Off by less than this a height told to 5 cm is told as the mark itself [m]. */
+const JUST_RIGHT_M = 0.025;
 
 interface MarkShare {
   readonly mark: BodyMarkKey;

@@ -1,11 +1,12 @@
 import { refuse, type Outcome } from "../outcome/outcome.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
-import { hang, webbingOf } from "../statics/hang.ts";
+import { hang } from "../statics/hang.ts";
 import { hangCore, type HangCore } from "../statics/hang-core.ts";
 import { hangRig, type HangRig } from "../statics/hang-rig.ts";
 import { screenHang, type HangKit, type HangPair, type ScreenedHang } from "../statics/hang-screen.ts";
 import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
+import { webbingOf } from "../statics/strap-parts.ts";
 import type { CampPlace } from "./camp-places-types.ts";
 import type { FitClass } from "./fit-classes.ts";
 import { hangKit, hangPair } from "./hang-request.ts";

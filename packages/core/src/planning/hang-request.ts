@@ -1,6 +1,7 @@
 import type { Camp } from "../plan/camp.ts";
 import { DEFAULTS } from "../plan/defaults.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
+import type { Suspension } from "../plan/kit.ts";
 import { degrees, radians } from "../quantity/angle.ts";
 import type { HangKit, HangPair } from "../statics/hang-screen.ts";
 import type { HangEnd, HangInput, HangLimits } from "../statics/hang-types.ts";
@@ -48,8 +49,20 @@ export function rigRequest({
       minM: suspension.minM,
       ...(suspension.maxM === undefined ? {} : { maxM: suspension.maxM }),
       ...(suspension.eaN === undefined ? {} : { eaN: suspension.eaN }),
+      ...roundTheTree(suspension),
     },
     sleeper: { massKg: sleeper.massKg, statureM: sleeper.statureM },
+  };
+}
+
+/** How the strap goes round the trunk, what joins it to the sling, and how much of it there is. */
+function roundTheTree(suspension: Suspension): Partial<HangInput["suspension"]> {
+  const { wraps, throughOwnEye, connectorM, strapLengthM } = suspension;
+  return {
+    ...(wraps === undefined ? {} : { wraps }),
+    ...(throughOwnEye === undefined ? {} : { throughOwnEye }),
+    ...(connectorM === undefined ? {} : { connectorM }),
+    ...(strapLengthM === undefined ? {} : { ownedM: strapLengthM }),
   };
 }
 

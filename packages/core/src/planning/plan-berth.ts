@@ -42,8 +42,9 @@ export function planBerth(parts: BerthParts): EndedBerth {
   const [head, foot] = isSecond ? [second, first] : [first, second];
   const setBy = whoSets(camp, kit, Math.max(hang.head.strapHeightM, hang.foot.strapHeightM));
   const trunks = trunksOf(parts, isSecond);
+  const window = parts.spanWindow === undefined ? {} : { spanWindow: parts.spanWindow };
   const findings = berthFindings(
-    { id, camp, place, head, foot, kit, hang, request, limits, setBy, trunks },
+    { id, camp, place, head, foot, kit, hang, request, limits, setBy, trunks, ...window },
     parts.hazards,
   );
   const bearingRad =
@@ -60,7 +61,7 @@ export function planBerth(parts: BerthParts): EndedBerth {
     stepItOut: place.stepItOut,
     hang,
     request,
-    ...(parts.spanWindow === undefined ? {} : { spanWindow: parts.spanWindow }),
+    ...window,
     kit: kitIds(kit),
     setBy,
     verdict: worstVerdict(findings.map(({ verdict }) => verdict)),

@@ -19,6 +19,8 @@ export interface Capstan {
 /** Friction of fibre strap on bark: a broad band, smooth wet bark at the low end. Source: capstan, from memory. */
 export const BARK_FRICTION_LOW = 0.2;
 export const BARK_FRICTION_HIGH = 0.5;
+/** Ordinary bark: the middle of that band, as a ratio of its ends. */
+export const BARK_FRICTION_MIDDLE = Math.sqrt(BARK_FRICTION_LOW * BARK_FRICTION_HIGH);
 
 /**
  * What the tail of a strap wrapped round a trunk must hold, so that friction holds the rest.

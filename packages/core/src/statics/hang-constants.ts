@@ -36,8 +36,12 @@ export const KNOT_M = 0.25;
 export const TAIL_M = 0.15;
 /** Tree strap beyond the trunk's girth so that its eyes meet clear of the bark [m]. Source: common-practice. */
 export const STRAP_OVERLAP_M = 0.3;
+/** The same for a strap through its own eye: one end comes clear, with the eye itself [m]. Source: common-practice. */
+export const OWN_EYE_OVERLAP_M = 0.2;
+/** A sewn eye, lying flat [m]. Source: common-practice. */
+export const EYE_M = 0.06;
 
-/** Bedding-in of wraps and knot on the first night, each strap [m], spread half to twice. Source: common-practice. */
+/** Bedding-in of wraps and knot in the first ten minutes of sitting, each strap [m], spread half to twice. Source: common-practice. */
 export const BEDDING_IN_M: Readonly<Record<SuspensionKind, number>> = {
   "tied-webbing": 0.015,
   "whoopie-sling": 0.005,
@@ -47,6 +51,11 @@ export const CREEP_RATIO: Readonly<Record<SuspensionKind, number>> = {
   "tied-webbing": 0.01,
   "whoopie-sling": 0.002,
 };
+
+/** Stiffness of nylon over polyester: 2.0 to 3.3 times breaking strength beside 2.9 to 6.7. Source: sling-practice. */
+export const NYLON_STIFFNESS_RATIO = 0.5;
+/** Stretch of wet nylon over dry: yarns give 18 to 32 % wet, 15 to 28 % dry. Source: textile-tables, from memory. */
+export const WET_NYLON_RATIO = 1.2;
 
 /** Seat height for a stature: popliteal height and a shoe [m]; 0.45 m where nobody knows the stature. */
 export function seatHeightOf(statureM: number | undefined): number {

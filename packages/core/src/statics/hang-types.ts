@@ -27,6 +27,14 @@ export interface HangInput {
     readonly minM: number;
     readonly maxM?: number;
     readonly eaN?: number;
+    /** Whole turns of tied webbing round the trunk; absent: one. */
+    readonly wraps?: number;
+    /** The strap goes round the trunk and through its own eye; else it is tied, or its two eyes meet. */
+    readonly throughOwnEye?: boolean;
+    /** Shackle or carabiner between strap and sling, part of the length from bark to hammock [m]; absent: none. */
+    readonly connectorM?: number;
+    /** Webbing, or strap round the tree, that there is at each end [m]; absent: nobody said. */
+    readonly ownedM?: number;
   };
   readonly sleeper: { readonly massKg: number; readonly statureM: number };
   readonly targets: {
@@ -67,11 +75,40 @@ export interface StrapHang {
   readonly strapLengthM: number;
   /** Length of webbing or strap to bring, wraps, knot and tail included [m]. */
   readonly webbingM: number;
+  /** What that length, and the way from bark to hammock, is made of. */
+  readonly parts?: StrapParts;
   /** Below level, at the tree. */
   readonly angle: Radians;
   readonly pullN: number;
   readonly sidewaysN: number;
   readonly downN: number;
+}
+
+/** One end of a suspension by its parts, bark to hammock end and what lies behind [m]. */
+export interface StrapParts {
+  /** Round the trunk: whole turns of webbing, or the girth that a tree strap goes round. */
+  readonly roundTrunkM: number;
+  /** Knot and tail of webbing; of a tree strap the overlap by which its eyes, or its own eye, come clear of the bark. */
+  readonly tieM: number;
+  /** From the bark to where strap and sling meet; the whole way for webbing, which has no sling. */
+  readonly offBarkM: number;
+  /** Shackle or carabiner. */
+  readonly connectorM: number;
+  /** The sling itself, connector to hammock end; 0 for webbing. */
+  readonly slingM: number;
+}
+
+/** What straps give, apart from each other [m]. */
+export interface HangSettling {
+  /** Stretch of each strap under the sleeper; already in the lengths told. */
+  readonly headStretchM: number;
+  readonly footStretchM: number;
+  /** How far the low point comes down in the first ten minutes: wraps and knots bed in. */
+  readonly tenMinutesM: number;
+  /** And from then until the morning: the straps creep. */
+  readonly overnightM: number;
+  /** And further where webbing is nylon and gets wet; absent for slings of slick fibre, which take no water. */
+  readonly wetNylonM?: number;
 }
 
 /** Quantities that carry an `ok` range or a `band`; head and foot are told apart by the prefix. */
@@ -151,7 +188,9 @@ export interface Hang {
   readonly footRaiseM: number;
   /** The foot strap above the head strap, sighted level across [m]; needs no survey. */
   readonly levelFootOverHeadM: number;
+  /** How far the low point comes down in the night, both parts of `settling` together [m]. */
   readonly settleM?: number;
+  readonly settling?: HangSettling;
   readonly ok: Readonly<Partial<Record<HangQuantity, OkRange>>>;
   readonly band: Readonly<Partial<Record<HangQuantity, BandRange>>>;
   readonly shape: HangShape;

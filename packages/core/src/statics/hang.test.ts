@@ -129,8 +129,10 @@ describe("hang", () => {
         }
         served++;
         const { head, foot, ok, band, shape } = outcome.value;
-        for (const end of [head, foot])
-          for (const figure of Object.values(end)) expect(figure).toSatisfy(Number.isFinite);
+        for (const { parts, ...figures } of [head, foot]) {
+          for (const figure of Object.values(figures)) expect(figure).toSatisfy(Number.isFinite);
+          for (const lengthM of Object.values(parts ?? {})) expect(lengthM).toBeGreaterThanOrEqual(0);
+        }
         for (const { low, high } of Object.values(ok)) expect(low <= high).toBe(true);
         for (const [low, high] of Object.values(band))
           expect(low <= high && Number.isFinite(high)).toBe(true);

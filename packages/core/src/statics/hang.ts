@@ -1,17 +1,17 @@
 import type { Basis } from "../outcome/basis.ts";
 import { refuseAll, succeed, type Outcome } from "../outcome/outcome.ts";
 import { hangCore, type HangCore } from "./hang-core.ts";
-import { BEDDING_IN_M, CREEP_RATIO, KNOT_M, STRAP_OVERLAP_M, TAIL_M, WRAPS } from "./hang-constants.ts";
 import { hangBand } from "./hang-band.ts";
-import { USUAL_ERRORS, type HangErrors } from "./hang-errors.ts";
+import { CENTRAL_90, USUAL_ERRORS, type HangErrors } from "./hang-errors.ts";
 import { hangNotes } from "./hang-notes.ts";
 import { brokenLimits, okRanges } from "./hang-ok.ts";
-import { hangFigures } from "./hang-figures.ts";
 import { hangInputRefusals } from "./hang-input.ts";
 import { hangRig, type HangRig } from "./hang-rig.ts";
+import { hangSettling } from "./hang-settling.ts";
 import { hangShape } from "./hang-shape.ts";
+import { strapParts, webbingOf } from "./strap-parts.ts";
 import { pullOf, siteOf, type HangTrial } from "./hang-trial.ts";
-import type { Hang, HangEnd, HangInput, StrapHang } from "./hang-types.ts";
+import type { BandRange, Hang, HangInput, StrapHang } from "./hang-types.ts";
 
 /**
  * How to hang one hammock between two trees: strap heights and lengths for the strap angle, seat height
@@ -41,6 +41,8 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
   const { lying } = straps;
   const site = siteOf(input);
   const footLevelM = site.footGroundM + setting.footHeightM;
+  const settling = hangSettling(rig, input, trial);
+  const errors = errorsOf(input);
   const okInput = { suspension: input.suspension, limits: input.okLimits ?? input.limits };
   return {
     head: strapOf(trial, input, "head", setting.headHeightM),
@@ -50,9 +52,10 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
     lowPointM: figures.lowPointM,
     footRaiseM: figures.footRaiseM,
     levelFootOverHeadM: footLevelM - setting.headHeightM,
-    settleM: settleOf(rig, input, trial),
+    settleM: settling.tenMinutesM + settling.overnightM,
+    settling,
     ok: okRanges(rig, site, okInput, trial),
-    band: hangBand({ rig, rigInput: input, site, trial, errors: errorsOf(input) }),
+    band: { ...setBand(trial, errors), ...hangBand({ rig, rigInput: input, site, trial, errors }) },
     shape: hangShape(rig, site, setting, trial),
     notes: hangNotes(rig, input, trial, movedBy, brokenLimits(okInput, trial)),
     residual: figures.residual,
@@ -63,6 +66,21 @@ function toldHang(rig: HangRig, input: HangInput, { trial, movedBy }: HangCore):
 
 function errorsOf({ spanErrorM }: HangInput): HangErrors {
   return spanErrorM === undefined ? USUAL_ERRORS : { ...USUAL_ERRORS, spanM: spanErrorM };
+}
+
+/** How far off what people set and measure usually is: the central 90 % round what was planned. */
+function setBand({ straps, setting }: HangTrial, errors: HangErrors): Hang["band"] {
+  const round = (middle: number, error: number): BandRange => [
+    middle - CENTRAL_90 * error,
+    middle + CENTRAL_90 * error,
+  ];
+  return {
+    "head.strapHeightM": round(setting.headHeightM, errors.strapHeightM),
+    "foot.strapHeightM": round(setting.footHeightM, errors.strapHeightM),
+    "head.strapLengthM": round(straps.headStrapM, errors.strapLengthM),
+    "foot.strapLengthM": round(straps.footStrapM, errors.strapLengthM),
+    spanM: round(setting.spanM, errors.spanM),
+  };
 }
 
 function strapOf(
@@ -79,34 +97,12 @@ function strapOf(
     aboveLevelM: levelM,
     strapLengthM,
     webbingM: webbingOf(input, input[end], strapLengthM),
+    parts: strapParts(input, input[end], strapLengthM),
     angle: end === "head" ? straps.headAngle : straps.footAngle,
     pullN: pullOf(lying.alongN, downN),
     sidewaysN: lying.alongN,
     downN,
   };
-}
-
-/** Webbing: strap, wraps, knot and tail. A sling is bought as it is: then the strap round the tree. */
-export function webbingOf(
-  { suspension }: Pick<HangInput, "suspension">,
-  { dbhM }: HangEnd,
-  strapLengthM: number,
-): number {
-  const girthM = Math.PI * dbhM;
-  if (suspension.type === "whoopie-sling") return girthM + STRAP_OVERLAP_M;
-  return strapLengthM + WRAPS * girthM + KNOT_M + TAIL_M;
-}
-
-/** How far the low point comes down overnight as wraps and knots bed in and the straps creep. */
-function settleOf(rig: HangRig, input: HangInput, { setting, figures }: HangTrial): number {
-  const longer = (strapM: number) =>
-    strapM * (1 + CREEP_RATIO[input.suspension.type]) + BEDDING_IN_M[input.suspension.type];
-  const settled = hangFigures(rig, siteOf(input), {
-    ...setting,
-    headStrapM: longer(setting.headStrapM),
-    footStrapM: longer(setting.footStrapM),
-  });
-  return figures.lowPointM - settled.lowPointM;
 }
 
 const BASIS: Basis = {

@@ -1,5 +1,6 @@
 export type * from "./hang-types.ts";
 export * from "./hang.ts";
+export * from "./strap-parts.ts";
 export * from "./de-leva.ts";
 export { STEPPED_SPAN_ERROR_RATIO } from "./hang-errors.ts";
 export { seatHeightOf } from "./hang-constants.ts";

@@ -62,9 +62,9 @@ export function day(civilDay: string): string {
   return plainLabels({ day: civilDay, style: "short" });
 }
 
-/** A height as a place on a body, "at your chin", "10 cm above Maren's chin". */
+/** A height, told to 5 cm, as a place on a body, "at your chin", "10 cm above Maren's chin". */
 export function atBodyMark(heightM: number, statureM: number, whose: string): string {
-  const { mark, deviationM } = bodyMark(heightM, statureM);
+  const { mark, deviationM } = bodyMark(toHandStep(heightM), statureM);
   const off = toHandStep(deviationM);
   const place = `${whose} ${markWord(mark)}`;
   if (off === 0) return `at ${place}`;
@@ -73,7 +73,7 @@ export function atBodyMark(heightM: number, statureM: number, whose: string): st
 
 /** The same as one short mark for tables: "chin", "chin + 10 cm". */
 export function shortBodyMark(heightM: number, statureM: number): string {
-  const { mark, deviationM } = bodyMark(heightM, statureM);
+  const { mark, deviationM } = bodyMark(toHandStep(heightM), statureM);
   const off = toHandStep(deviationM);
   if (off === 0) return markWord(mark);
   return `${markWord(mark)} ${off > 0 ? "+" : "\u2212"} ${handDifference(Math.abs(off))}`;

@@ -1,6 +1,7 @@
 import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { angle, length, speed, trunk, width } from "./quantities.ts";
+import { findLimit, sayLimit } from "./say-limit.ts";
 
 /**
  * One sentence for a finding. It never tells a person's weight nor a pull, so it may stand on papers too.
@@ -38,12 +39,15 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "part.strength-unknown": (f) => `Nobody knows what the ${part(f)} carries. Read the maker's plate.`,
   "sleeper.weight-assumed": (f, names) =>
     `The weight of ${somebody(f, names)} is not given, so no strength is known to be enough. State it.`,
+  "sleeper.small-child": (f, names) =>
+    `No hammock is meant for small children. Whoever answers for ${somebody(f, names)} looks again.`,
+  "hammock.length": (f) => measured(`The cloth of ${item(f, "the hammock")} is`, f, length, "long"),
   "part.flop-in": (f) =>
     `Sitting down hard pulls the ${part(f)} ${nearness(f)} what ${item(f, "the strap")} bears with its knots${fromRated(f)}.`,
   "part.drop-in": (f) =>
     `Dropping ${length(DROP_TOLD_M)} into it pulls up to ${f.demand.toFixed(1)} times as hard as lying still, sitting down hard ${f.limit.toFixed(1)} times.`,
   "part.one-person": (f) =>
-    `One person only in ${item(f, "the hammock")}: two are more than it carries, even for a moment.`,
+    `One person only in ${item(f, "the hammock")}: ${f.source === "maker-plate" ? "two are more than it carries, even for a moment" : "nothing here is reckoned for two, not even for a moment"}.`,
   "strap.width": (f) => measured("The straps are", f, width, "wide"),
   "strap.reach": sayReach,
   "strap.height-cap": (f) => measured(`The ${part(f)} is tied at`, f, length),
@@ -57,9 +61,16 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "sling.shortest": (f) => measured(`The ${part(f)} is let out`, f, length),
   "sling.longest": (f) => measured(`The ${part(f)} is let out`, f, length),
   "webbing.length": (f) => measured(`The ${part(f)} has`, f, length, "of webbing"),
+  "strap.slip": (f) =>
+    f.verdict === "clear"
+      ? `The ${part(f)} grips ordinary bark by its own turns. On smooth wet bark take one more.`
+      : `The ${part(f)} is steep enough to slip down ordinary bark. Take one turn more, or tie it above a swelling.`,
   "seat.height": (f) => measured("The seat comes", f, length, "above the ground"),
   "low-point.ground": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
   "low-point.cap": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
+  "low-point.morning": (f) => measured("By morning the lowest cloth comes", f, length, "above the ground"),
+  "low-point.wet": (f) =>
+    measured("With straps of wet nylon the lowest cloth comes by morning", f, length, "above the ground"),
   "foot.raise": (f) => measured("The foot end hangs", f, length, "higher than the head end"),
   "hang.refused": (f) => `It cannot be hung here${f.about === undefined ? "" : `: ${f.about.join(", ")}`}.`,
   "tree.trunk-least": (f, names) => measured(`The trunk of ${tree(f, names)} is`, f, trunk, "thick"),
@@ -79,12 +90,14 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     f.about?.[0] === undefined
       ? `Nobody has named the species of ${tree(f, names)}: it is taken as the weakest wood listed.`
       : `The wood of ${tree(f, names)}, ${f.about[0]}, is not listed: it is taken as the weakest that is.`,
+  "tree.lean": (f, names) => measured(`The trunk of ${tree(f, names)} leans`, f, angle, "from upright"),
   "span.least": (f) => measured("The trees stand", f, length, "apart"),
   "span.most": (f) => measured("The trees stand", f, length, "apart"),
   "span.stepped": (f) =>
     f.verdict === "clear"
       ? `The span was stepped; it may be off by ${length(f.demand)}, and the hang allows that.`
       : "The span is not measured well enough. Step it out before you tie.",
+  "span.window": sayWindow,
   "site.dead-tree-reach": (f, names) =>
     measured(`From what may fall at ${other(f, names)} the berth is`, f, length, "away"),
   "site.overhead-reach": (f) =>
@@ -100,10 +113,14 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     f.demand < f.limit
       ? `The store has ${f.demand} of the ${f.limit} needed: ${item(f, "kit")}.`
       : `The store has enough: ${item(f, "kit")}.`,
+  "layout.spare": (f) =>
+    `${f.demand} of the ${f.limit} spare ${f.limit === 1 ? "berth" : "berths"} that the house asks for ${f.demand === 1 ? "is" : "are"} kept free.`,
   "people.group-radius": sayRadius,
   "people.near": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
   "people.apart": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
   "people.zone": (f, names) => measured(`Between ${both(f, names)}, of different zones, it is`, f, distance),
+  "people.adult-youth": (f, names) =>
+    measured(`Between ${both(f, names)}, one of them under 18, it is`, f, distance),
   "night.stop-line-blank": (f) =>
     f.verdict === "clear"
       ? "The wind at which everybody gets up is agreed."
@@ -156,6 +173,13 @@ function sayReach(f: Told, names: Names): string {
   if (f.demand <= f.limit) return `${where}, within the sleeper's reach.`;
   const helper = f.about?.[0];
   return `${where}, out of the sleeper's reach${helper === undefined ? "" : `: ${names.sleeper(helper)} sets it`}.`;
+}
+
+/** A span outside the window, and what ends the window there. */
+function sayWindow(f: Told): string {
+  const limit = findLimit(f.about?.[0] ?? "");
+  const why = limit === undefined ? "" : ` There ${sayLimit(limit)}.`;
+  return `${measured("The trees stand", f, length, "apart")}${why}`;
 }
 
 function sayPinRefused({ subject, about = [] }: Told, names: Names): string {

@@ -1,6 +1,6 @@
 import type { Camp } from "../../plan/camp.ts";
 import type { Looked, Tree } from "../../site/tree.ts";
-import type { Hang, HangInput, HangLimits } from "../../statics/hang-types.ts";
+import type { Hang, HangInput, HangLimits, OkRange } from "../../statics/hang-types.ts";
 import type { CampPlace } from "../camp-places-types.ts";
 import type { DealtKit } from "../dealt-kit.ts";
 import type { TrunkPull } from "../trunk-pulls.ts";
@@ -26,6 +26,8 @@ export interface BerthCase {
   /** What the hang was asked for. */
   readonly request: HangInput;
   readonly limits: HangLimits;
+  /** Spans at which this kit and sleeper could hang between two such trees; absent where none would do. */
+  readonly spanWindow?: OkRange;
   /** Who sets the straps. */
   readonly setBy: string;
   /** All that pulls at the tree of each end, this berth among it. */

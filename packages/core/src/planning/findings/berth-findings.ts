@@ -3,6 +3,7 @@ import type { BerthCase } from "./berth-case.ts";
 import { capFindings } from "./caps.ts";
 import { dropFindings, flopFindings } from "./flop-in.ts";
 import { lieFindings } from "./lie.ts";
+import { sleeperFindings } from "./sleeper.ts";
 import { spanFindings } from "./span.ts";
 import { strapFindings } from "./strap.ts";
 import { strengthFindings } from "./strength.ts";
@@ -15,6 +16,7 @@ export function berthFindings(berth: BerthCase, hazards: Hazards): Finding[] {
   return [
     ...treeFindings(berth),
     ...surroundingFindings(berth, hazards),
+    ...sleeperFindings(berth),
     ...strengthFindings(berth),
     ...flopFindings(berth),
     ...strapFindings(berth),

@@ -1,4 +1,4 @@
-import { byRule, type Comparison, type Finding } from "../../outcome/finding.ts";
+import { kept, type Comparison, type Finding } from "../../outcome/finding.ts";
 import type { Limit } from "../../outcome/outcome.ts";
 import { degrees } from "../../quantity/angle.ts";
 import { hangCore } from "../../statics/hang-core.ts";
@@ -8,8 +8,9 @@ import { berthSubject, type BerthCase } from "./berth-case.ts";
 
 /**
  * What a house cap on the height of straps or of the low point costs here: the same hang without that cap beside the
- * one planned. A cap makes straps hang flatter and so pull harder, or brings the seat down. Told and not judged; the
- * angle and the pull have limits of their own.
+ * one planned. A cap makes straps hang flatter and so pull harder, or brings the seat down. Told and not judged, the
+ * angle and the pull have limits of their own: so each is told as it must be, no steeper, no weaker and no higher than
+ * without the cap.
  */
 export function capFindings(berth: BerthCase): Finding[] {
   const { strapHeightMaxM, lowPointMaxM } = berth.limits;
@@ -33,19 +34,19 @@ function costs(berth: BerthCase, cap: Limit, without: Partial<HangLimits>): Find
   if (free.angle - angle > LEAST_ANGLE) {
     const demand = Math.max(head.pullN, foot.pullN);
     found.push(
-      told({ ...of, rule: "cap.angle", sense: "at-least", demand: angle, limit: free.angle, unit: "rad" }),
+      told({ ...of, rule: "cap.angle", sense: "at-most", demand: angle, limit: free.angle, unit: "rad" }),
     );
-    found.push(told({ ...of, rule: "cap.pull", sense: "at-most", demand, limit: free.pullN, unit: "N" }));
+    found.push(told({ ...of, rule: "cap.pull", sense: "at-least", demand, limit: free.pullN, unit: "N" }));
   }
   if (free.seatHeightM - seatHeightM > LEAST_SEAT_M) {
     const limit = free.seatHeightM;
-    found.push(told({ ...of, rule: "cap.seat", sense: "at-least", demand: seatHeightM, limit, unit: "m" }));
+    found.push(told({ ...of, rule: "cap.seat", sense: "at-most", demand: seatHeightM, limit, unit: "m" }));
   }
   return found;
 }
 
 function told(comparison: Comparison): Finding {
-  return byRule(comparison, "clear");
+  return kept(comparison, "look-again");
 }
 
 interface FreeHang {

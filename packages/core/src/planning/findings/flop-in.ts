@@ -1,4 +1,4 @@
-import { byRule, compare, type Finding } from "../../outcome/finding.ts";
+import { compare, kept, type Finding } from "../../outcome/finding.ts";
 import type { Suspension } from "../../plan/kit.ts";
 import { dropLoad } from "../../statics/drop-load.ts";
 import { hangRig } from "../../statics/hang-rig.ts";
@@ -47,7 +47,8 @@ function breakingOf({ breakingN, ratedLoadN }: Suspension, designFactor: number)
 
 /**
  * How many times as hard a fall of a hand's breadth pulls, all of its energy going into the straps' stretch: an upper
- * bound, told and not judged, as nobody knows the stretch well.
+ * bound, told and not judged, as nobody knows the stretch well. So it is told as what it is, at least as hard as sitting
+ * down hard; nothing where it is not.
  *
  *   k = Σ EA/L · sin² angle
  */
@@ -58,20 +59,20 @@ export function dropFindings({ id, request, hang }: BerthCase): Finding[] {
     return sum + (downN / pullN) ** 2 / (strapStretchPerN * strapLengthM);
   }, 0);
   const drop = dropLoad({ weightN, dropM: DROP_TOLD_M, stiffnessNPerM });
-  if (!drop.ok) return [];
+  if (!drop.ok || drop.value.factor < SITTING_DOWN_HARD) return [];
   return [
-    byRule(
+    kept(
       {
         rule: "part.drop-in",
         source: "drop-energy",
         subject: berthSubject(id),
-        sense: "at-most",
+        sense: "at-least",
         demand: drop.value.factor,
         limit: SITTING_DOWN_HARD,
         unit: "1",
         depth: "why",
       },
-      "clear",
+      "look-again",
     ),
   ];
 }

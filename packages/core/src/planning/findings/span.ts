@@ -10,7 +10,31 @@ export function spanFindings(berth: BerthCase): Finding[] {
     kept({ ...of, rule: "span.least", sense: "at-least", limit: spanMinM.value }, "do-not-hang"),
     kept({ ...of, rule: "span.most", sense: "at-most", limit: spanMaxM.value }, "do-not-hang"),
     ...unsure(berth),
+    ...window(berth),
   ];
+}
+
+/**
+ * A span outside the window of spans that serve, by what ends the window there: room for the tarp, mostly. A trunk that
+ * bends too far has a finding of its own.
+ */
+function window({ id, place, spanWindow }: BerthCase): Finding[] {
+  if (spanWindow === undefined) return [];
+  const { low, high, bindsLow, bindsHigh } = spanWindow;
+  const of = { rule: "span.window", source: "hang-chain", subject: berthSubject(id), unit: "m" } as const;
+  const span = { ...of, demand: settled(place.spanM, low, high) } as const;
+  return [
+    kept({ ...span, sense: "at-least", limit: low, about: [bindsLow] }, "look-again"),
+    kept({ ...span, sense: "at-most", limit: high, about: [bindsHigh] }, "look-again"),
+  ].filter(({ verdict, about }) => verdict !== "clear" && !about?.includes("trunk-bend"));
+}
+
+/** The window was closed in on from inside: a span this near to its end is taken as the end [m]. */
+const WINDOW_READ_M = 1e-3;
+
+function settled(spanM: number, low: number, high: number): number {
+  const inside = Math.min(Math.max(spanM, low), high);
+  return Math.abs(spanM - inside) <= WINDOW_READ_M ? inside : spanM;
 }
 
 /**

@@ -1,4 +1,6 @@
 import { kept, type Comparison, type Finding } from "../../outcome/finding.ts";
+import { BARK_FRICTION_MIDDLE } from "../../statics/capstan.ts";
+import { strapGrip } from "../symptoms/strap-grip.ts";
 import { berthSubject, ENDS, type BerthCase, type End } from "./berth-case.ts";
 
 /** Where each strap sits and how it hangs: its height against reach and cap, its angle, its length, its webbing. */
@@ -8,6 +10,7 @@ export function strapFindings(berth: BerthCase): Finding[] {
     ...angles(berth, end),
     ...lengths(berth, end),
     ...webbing(berth, end),
+    ...slip(berth, end),
   ]);
 }
 
@@ -84,6 +87,31 @@ function webbing(berth: BerthCase, end: End): Finding[] {
   const limit = berth.hang[end].webbingM;
   return [
     kept({ ...of, rule: "webbing.length", sense: "at-least", demand: strapLengthM, limit }, "do-not-hang"),
+  ];
+}
+
+/**
+ * Whether the strap stays up on ordinary bark by its own turns: it slips where it pulls down harder over its inward
+ * pull, tan θ, than friction round the trunk can hold. Nothing of a strap whose two eyes meet: what keeps it up is how
+ * tight it was drawn, and nobody knows that.
+ */
+function slip(berth: BerthCase, end: End): Finding[] {
+  const { suspension } = berth.request;
+  if (suspension.type === "whoopie-sling" && suspension.throughOwnEye !== true) return [];
+  return [
+    kept(
+      {
+        ...about(berth, end),
+        rule: "strap.slip",
+        source: "capstan",
+        sense: "at-most",
+        demand: Math.tan(berth.hang[end].angle),
+        limit: strapGrip(suspension, 0, BARK_FRICTION_MIDDLE),
+        unit: "1",
+        depth: "why",
+      },
+      "look-again",
+    ),
   ];
 }
 

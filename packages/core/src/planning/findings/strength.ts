@@ -11,7 +11,7 @@ export function strengthFindings(berth: BerthCase): Finding[] {
   return [
     ...weightAssumed(berth),
     ...userWeight(berth),
-    ...onePerson(berth),
+    onePerson(berth),
     ...ENDS.flatMap((end) => strap(berth, end)),
     width(berth),
   ];
@@ -55,26 +55,27 @@ function userWeight({ id, kit }: BerthCase): Finding[] {
   ];
 }
 
-/** Two such people where the maker allows but one: told, as nobody plans for two. */
-function onePerson({ id, kit }: BerthCase): Finding[] {
+/**
+ * One person only, as every figure is for one. A second, even for a moment, is refused: the maker allows but one, or
+ * nobody reckoned with two.
+ */
+function onePerson({ id, kit }: BerthCase): Finding {
   const { hammock, sleeper } = kit;
-  if (hammock.maxUserKg === undefined || 2 * sleeper.massKg <= hammock.maxUserKg) return [];
-  return [
-    byRule(
-      {
-        rule: "part.one-person",
-        source: "maker-plate",
-        subject: berthSubject(id, "hammock"),
-        sense: "at-most",
-        demand: 2 * sleeper.massKg,
-        limit: hammock.maxUserKg,
-        unit: "kg",
-        about: named(hammock.id),
-        depth: "why",
-      },
-      "clear",
-    ),
-  ];
+  const isPlate = hammock.maxUserKg !== undefined && 2 * sleeper.massKg > hammock.maxUserKg;
+  return kept(
+    {
+      rule: "part.one-person",
+      source: isPlate ? "maker-plate" : "house-convention",
+      subject: berthSubject(id, "hammock"),
+      sense: "at-most",
+      demand: 1,
+      limit: 1,
+      unit: "1",
+      about: named(hammock.id),
+      depth: "why",
+    },
+    "do-not-hang",
+  );
 }
 
 function strap({ id, kit, hang, camp }: BerthCase, end: End): Finding[] {

@@ -1,4 +1,6 @@
 import { byRule, kept, type Finding } from "../../outcome/finding.ts";
+import { DEFAULTS } from "../../plan/defaults.ts";
+import { degrees } from "../../quantity/angle.ts";
 import { berthSubject, type BerthCase, type BerthEnd } from "./berth-case.ts";
 
 /**
@@ -6,7 +8,7 @@ import { berthSubject, type BerthCase, type BerthEnd } from "./berth-case.ts";
  * above. A tree nobody looked at keeps its berth at look-again, whatever else is known of it.
  */
 export function treeFindings(berth: BerthCase): Finding[] {
-  return [berth.head, berth.foot].flatMap((end) => [trunk(berth, end), looked(end)]);
+  return [berth.head, berth.foot].flatMap((end) => [trunk(berth, end), looked(end), ...lean(end)]);
 }
 
 function trunk({ id, place, camp }: BerthCase, end: BerthEnd): Finding {
@@ -55,4 +57,23 @@ function looked(end: BerthEnd): Finding {
     },
     isLooked ? "clear" : "look-again",
   );
+}
+
+/** A tree that leans by more than a little asks for another look; nothing where nobody told a lean. */
+function lean({ id, tree }: BerthEnd): Finding[] {
+  if (tree?.leanRad === undefined) return [];
+  return [
+    kept(
+      {
+        rule: "tree.lean",
+        source: "house-convention",
+        subject: `tree/${id}`,
+        sense: "at-most",
+        demand: Math.abs(tree.leanRad),
+        limit: degrees(DEFAULTS["hang.lean_deg"].value),
+        unit: "rad",
+      },
+      "look-again",
+    ),
+  ];
 }

@@ -69,7 +69,7 @@ export function mostMomentNm(tree: Tree | undefined, dbhM: number): number {
   return (bendingLimitPa(wood.strengthPa) * Math.PI * dbhM ** 3) / 32;
 }
 
-/** Of the two things needed, the species and its strength, how many are known: none. */
+/** Of the species' own strength nothing is known, and nothing is needed: the weakest listed stands in. */
 function speciesUnknown({ id, tree }: BerthEnd): Finding {
   const species = tree?.species;
   return byRule(
@@ -79,7 +79,7 @@ function speciesUnknown({ id, tree }: BerthEnd): Finding {
       subject: `tree/${id}`,
       sense: "at-least",
       demand: 0,
-      limit: 1,
+      limit: 0,
       unit: "1",
       depth: "why",
       ...(species === undefined ? {} : { about: [species] }),

@@ -11,7 +11,7 @@ describe("strapGrip", () => {
       for (let cell = 0; cell < cells; cell++) {
         pressed += Math.exp((-friction * arc * (cell + 0.5)) / cells) * (arc / cells);
       }
-      expect(strapGrip("tied-webbing", 0, friction)).toBeCloseTo(friction * pressed, 8);
+      expect(strapGrip({ type: "tied-webbing" }, 0, friction)).toBeCloseTo(friction * pressed, 8);
     }
   });
 
@@ -19,17 +19,28 @@ describe("strapGrip", () => {
     for (const type of ["tied-webbing", "whoopie-sling"] as const) {
       let last = 0;
       for (const turns of [0, 1, 2, 3]) {
-        const grip = strapGrip(type, turns, BARK_FRICTION_LOW);
+        const grip = strapGrip({ type }, turns, BARK_FRICTION_LOW);
         expect(grip).toBeGreaterThan(last);
         expect(grip).toBeLessThan(1);
-        expect(strapGrip(type, turns, BARK_FRICTION_HIGH)).toBeGreaterThan(grip);
+        expect(strapGrip({ type }, turns, BARK_FRICTION_HIGH)).toBeGreaterThan(grip);
         last = grip;
       }
     }
   });
 
   it("is less for a tree strap that goes half round than for webbing that goes right round", () => {
-    expect(strapGrip("whoopie-sling", 0, 0.2)).toBeLessThan(strapGrip("tied-webbing", 0, 0.2));
-    expect(strapGrip("whoopie-sling", 0, 0)).toBe(0);
+    expect(strapGrip({ type: "whoopie-sling" }, 0, 0.2)).toBeLessThan(
+      strapGrip({ type: "tied-webbing" }, 0, 0.2),
+    );
+    expect(strapGrip({ type: "whoopie-sling" }, 0, 0)).toBe(0);
+  });
+
+  it("takes the turns that are stated, and one for a strap through its own eye", () => {
+    const twice = strapGrip({ type: "tied-webbing", wraps: 2 }, 0, 0.2);
+    expect(twice).toBeCloseTo(strapGrip({ type: "tied-webbing" }, 1, 0.2), 12);
+    expect(strapGrip({ type: "whoopie-sling", throughOwnEye: true }, 0, 0.2)).toBeCloseTo(
+      strapGrip({ type: "tied-webbing" }, 0, 0.2),
+      12,
+    );
   });
 });

@@ -12,10 +12,9 @@ import type { AdviceKey } from "./symptom-types.ts";
 export const STRAP_SLIPS: SymptomRule = {
   tells: {},
   look({ model, adjustment }) {
-    const { type } = model.request.suspension;
     const { head, foot } = adjustment.state;
     const downOverInward = Math.tan(Math.max(head.angle, foot.angle));
-    const grip = (more: number): number => strapGrip(type, more, BARK_FRICTION_LOW);
+    const grip = (more: number): number => strapGrip(model.request.suspension, more, BARK_FRICTION_LOW);
     const more = [0, 1, 2, 3, 4].find((turns) => grip(turns) >= downOverInward);
     const advice: AdviceKey[] = ["draw-tight-first", "above-a-swelling"];
     if (more !== 0) advice.unshift("turns-more");

@@ -35,6 +35,12 @@ export interface HouseRules {
   readonly noSpokes?: HouseRule<boolean>;
   /** Species, genera or common names of trees that must not be used. */
   readonly speciesNot?: HouseRule<readonly string[]>;
+  /** One spare berth is kept for each so many people; absent: none is. */
+  readonly sparePer?: HouseRule;
+  /** Grown people and those under 18 lie at least so far apart; absent: nobody asks for it [m]. */
+  readonly adultYouthM?: HouseRule;
+  /** Most that all hammocks at one tree may pull it sideways, added as vectors; absent: nobody caps it [N]. */
+  readonly treePullMaxN?: HouseRule;
   /** What the terms of the cost count; absent: as in the table of defaults. */
   readonly weights?: CostWeights;
   readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;

@@ -37,6 +37,21 @@ export const RULE_DEFAULTS = {
   dead_tree_heights: rule(1.5, 1, 1, "1", "How far a dead tree keeps berths away, in its own heights."),
   doubtful_tree_heights: rule(1.5, 1, 1, "1", "The same for a tree somebody doubts."),
   footprint_half_width_m: rule(1.5, 1.5, 1.5, "m", "Room for a tarp and its lines each side."),
+  spare_per: rule(
+    null,
+    null,
+    null,
+    "people",
+    "One spare berth for each so many people, where a house asks for it.",
+  ),
+  adult_youth_m: rule(
+    null,
+    null,
+    null,
+    "m",
+    "Between grown people and those under 18, where a house asks for it.",
+  ),
+  tree_pull_max_kn: rule(null, null, null, "kN", "All that pulls a trunk sideways, where a house caps it."),
   setback_fire_m: rule(5, 4, 5, "m", "Hammocks and tarps melt; sparks fly."),
   setback_path_m: rule(3, 2, 60, "m", "Room to pass; out of sight in the backcountry."),
   setback_water_m: rule(10, 5, 60, "m", "Banks are soft; 60 m is the common backcountry figure."),
@@ -53,10 +68,8 @@ export function presetRules(preset: PresetName): HouseRules {
     const value = RULE_DEFAULTS[field][preset];
     return { value: (value ?? Infinity) * factor, source: preset };
   };
-  const cap = (field: RuleField): HouseRule | undefined =>
-    RULE_DEFAULTS[field][preset] === null ? undefined : of(field);
-  const strapHeightMaxM = cap("strap_height_max_m");
-  const lowPointMaxM = cap("low_point_max_m");
+  const where = (field: RuleField, factor?: number): HouseRule | undefined =>
+    RULE_DEFAULTS[field][preset] === null ? undefined : of(field, factor);
   return {
     preset,
     spanMinM: of("span_min_m"),
@@ -65,14 +78,17 @@ export function presetRules(preset: PresetName): HouseRules {
     trunkMinM: of("trunk_min_cm", 0.01),
     strapWidthMinM: of("strap_width_min_mm", 0.001),
     hammocksPerTree: of("hammocks_per_tree"),
-    ...(strapHeightMaxM === undefined ? {} : { strapHeightMaxM }),
-    ...(lowPointMaxM === undefined ? {} : { lowPointMaxM }),
+    ...cap("strapHeightMaxM", where("strap_height_max_m")),
+    ...cap("lowPointMaxM", where("low_point_max_m")),
     designFactor: of("design_factor"),
     angleMinRad: of("angle_min_deg", degrees(1)),
     angleMaxRad: of("angle_max_deg", degrees(1)),
     deadTreeHeights: of("dead_tree_heights"),
     doubtfulTreeHeights: of("doubtful_tree_heights"),
     footprintHalfWidthM: of("footprint_half_width_m"),
+    ...cap("sparePer", where("spare_per")),
+    ...cap("adultYouthM", where("adult_youth_m")),
+    ...cap("treePullMaxN", where("tree_pull_max_kn", 1000)),
     setbacksM: {
       fire: of("setback_fire_m"),
       path: of("setback_path_m"),
@@ -82,6 +98,13 @@ export function presetRules(preset: PresetName): HouseRules {
       other: of("setback_other_m"),
     },
   };
+}
+
+/** Nothing where the preset does not cap it. */
+function cap<K extends string>(key: K, found: HouseRule | undefined): Partial<Record<K, HouseRule>> {
+  const caps: Partial<Record<K, HouseRule>> = {};
+  if (found !== undefined) caps[key] = found;
+  return caps;
 }
 
 function rule<C extends number | null, U extends number | null, B extends number | null>(

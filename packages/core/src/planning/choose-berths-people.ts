@@ -1,6 +1,7 @@
 import type { Group } from "../plan/camp.ts";
 import { COST_WEIGHTS, type CostWeights } from "../plan/cost-weights.ts";
 import { DEFAULTS } from "../plan/defaults.ts";
+import type { HouseRules } from "../plan/house-rules.ts";
 import { listsOf } from "./berth-search-lists.ts";
 import type { BerthSearch } from "./berth-search-types.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
@@ -9,19 +10,23 @@ import { berthBurden, MOST_WEIGHED } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { GroupSearch, GroupSearchInput, SearchKind } from "./group-types.ts";
 import { searchWishes } from "./wish-search.ts";
-import type { PeopleLimits } from "./wish-measures.ts";
+import { isOfAge, type PeopleLimits } from "./wish-measures.ts";
 
 /** Who belongs together, and what it counts. */
 export interface PeopleRules {
   readonly groups: readonly Group[];
   readonly weights?: CostWeights;
+  readonly limits: PeopleLimits;
 }
 
 /** How near is near, and how far is apart. */
-export const PEOPLE_LIMITS: PeopleLimits = {
-  nearM: DEFAULTS["people.near_m"].value,
-  apartM: DEFAULTS["people.apart_m"].value,
-};
+export function peopleLimits({ adultYouthM }: Pick<HouseRules, "adultYouthM">): PeopleLimits {
+  return {
+    nearM: DEFAULTS["people.near_m"].value,
+    apartM: DEFAULTS["people.apart_m"].value,
+    ...(adultYouthM === undefined ? {} : { adultYouthM: adultYouthM.value }),
+  };
+}
 
 /** One who is given a berth. */
 export interface Claimant {
@@ -95,7 +100,7 @@ export interface PlacesByWish {
 /** Places after people have changed them for the sake of who lies near whom. */
 export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
   const { ground, people, rules } = task;
-  const wishes = wishPeople(people, rules.groups);
+  const wishes = wishPeople(people, rules);
   const weights = rules.weights ?? COST_WEIGHTS;
   const { places, anchors, conflicts } = ground;
   return searchWishes({
@@ -104,7 +109,8 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
       farUnits: Math.round(weights.far * UNITS_PER_M),
       wishUnits: Math.round(weights.wish * UNITS_PER_M),
       spreadUnitsPerM: weights.spread * UNITS_PER_M,
-      ...PEOPLE_LIMITS,
+      nearM: rules.limits.nearM,
+      apartM: rules.limits.apartM,
     },
     start,
     spots: places.map(({ middle }) => middle),
@@ -133,11 +139,10 @@ function burdenOf({ people, ground, highestStrapM }: WishTask, person: number, p
 
 type Wishes = Parameters<typeof searchWishes>[0]["people"];
 
-function wishPeople(people: readonly Claimant[], groups: readonly Group[]): Wishes {
+function wishPeople(people: readonly Claimant[], { groups, limits }: PeopleRules): Wishes {
   const sleepers = people.map(({ kit }) => kit.sleeper);
   const indexOf = new Map(sleepers.map(({ id }, index) => [id, index]));
   const groupOf = Int32Array.from(sleepers, ({ group }) => groups.findIndex(({ id }) => id === group));
-  const zones = [...new Set(groups.flatMap(({ zone }) => zone ?? []))];
   return {
     groupOf,
     groups: groups.map(({ withinM }, group) => {
@@ -147,8 +152,28 @@ function wishPeople(people: readonly Claimant[], groups: readonly Group[]): Wish
     }),
     near: pairsOf(sleepers, indexOf, "near"),
     apart: pairsOf(sleepers, indexOf, "apart"),
-    zoneOf: groupOf.map((group) => zones.indexOf(groups[group]?.zone ?? "")),
+    walls: wallsBetween(sleepers, groupOf, groups, limits),
   };
+}
+
+/** Zones keep apart as who wishes it, ages as the house says; a wall with one side alone is none. */
+function wallsBetween(
+  sleepers: readonly DealtKit["sleeper"][],
+  groupOf: Int32Array,
+  groups: readonly Group[],
+  { apartM, adultYouthM }: PeopleLimits,
+): Wishes["walls"] {
+  const zones = [...new Set(groups.flatMap(({ zone }) => zone ?? []))];
+  const zone = groupOf.map((group) => zones.indexOf(groups[group]?.zone ?? ""));
+  const age = Int32Array.from(sleepers, (sleeper) => {
+    const ofAge = isOfAge(sleeper);
+    return ofAge === undefined ? -1 : Number(ofAge);
+  });
+  const walls = [
+    { sideOf: zone, apartM },
+    ...(adultYouthM === undefined ? [] : [{ sideOf: age, apartM: adultYouthM }]),
+  ];
+  return walls.filter(({ sideOf }) => new Set(sideOf.filter((side) => side >= 0)).size > 1);
 }
 
 function pairsOf(
@@ -171,8 +196,8 @@ function pairsOf(
 /** Whether people mind more than lying within reach of their group. */
 export function mindsMore(people: readonly Claimant[], rules: PeopleRules | undefined): boolean {
   if (rules === undefined) return false;
-  const { near, apart, zoneOf } = wishPeople(people, rules.groups);
-  return near.length + apart.length > 0 || new Set([...zoneOf].filter((zone) => zone >= 0)).size > 1;
+  const { near, apart, walls } = wishPeople(people, rules);
+  return near.length + apart.length + walls.length > 0;
 }
 
 /** A search whose berths are others than those it found. */

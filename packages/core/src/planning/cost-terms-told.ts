@@ -24,11 +24,15 @@ export function toldCostTerms(
   return [...ofPlaces, ...peopleTerms(people, weights)];
 }
 
-function peopleTerms({ groups, near, apart, zones }: PeopleDistances, weights: CostWeights): PlanCostTerm[] {
+function peopleTerms(
+  { groups, near, apart, zones, ages }: PeopleDistances,
+  weights: CostWeights,
+): PlanCostTerm[] {
   const members = groups.flatMap((group) => group.members);
   const spreadUnits = members.map(({ apartM }) => Math.round(weights.spread * UNITS_PER_M * apartM));
+  const wishes = [...near, ...apart, ...zones, ...ages];
   const far = countedTerm("far", weights.far, members);
-  const wish = countedTerm("wish", weights.wish, [...near, ...apart, ...zones]);
+  const wish = countedTerm("wish", weights.wish, wishes);
   return [
     ...(weights.spread > 0
       ? [
@@ -41,7 +45,7 @@ function peopleTerms({ groups, near, apart, zones }: PeopleDistances, weights: C
         ]
       : []),
     ...(members.length > 0 ? [far] : []),
-    ...(near.length + apart.length + zones.length > 0 ? [wish] : []),
+    ...(wishes.length > 0 ? [wish] : []),
   ];
 }
 

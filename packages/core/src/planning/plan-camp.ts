@@ -1,9 +1,9 @@
 import { succeed, type Outcome } from "../outcome/outcome.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { Plan } from "../plan/plan.ts";
-import { chooseBerths } from "./choose-berths.ts";
+import { chooseLayout } from "./choose-layout.ts";
 import type { LinearSolver } from "./linear-solver.ts";
-import { chooseInputOf, planOf, workOf } from "./plan-work.ts";
+import { planOf } from "./plan-work.ts";
 import { prepareCamp } from "./prepare-camp.ts";
 import { findRobustCount } from "./robust-count.ts";
 
@@ -29,11 +29,10 @@ export interface PlanTools {
  * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
  */
 export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
-  const work = workOf(prepareCamp(camp), tools.engine);
-  const { onIncumbent } = tools;
-  const chosen = chooseBerths({
-    ...chooseInputOf(work, tools.solver),
-    ...(onIncumbent === undefined ? {} : { onIncumbent: (found) => onIncumbent(planOf(work, found)) }),
+  const { onIncumbent, ...rest } = tools;
+  const { work, chosen } = chooseLayout(prepareCamp(camp), {
+    ...rest,
+    ...(onIncumbent === undefined ? {} : { onIncumbent: (so, far) => onIncumbent(planOf(so, far)) }),
   });
   const robust = findRobustCount(camp, tools.solver);
   return succeed({ ...planOf(work, chosen), ...(robust === undefined ? {} : { robust }) });

@@ -2,27 +2,23 @@ import { worstVerdict } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import { CAUTION_KEYS } from "../plan/cautions.ts";
 import type { Plan, PlanPart, PlannedBerth, Supply, TreesLookedAt } from "../plan/plan.ts";
-import { readingOrder } from "./berth-numbers.ts";
-import type { CampPlace, CampPlaces } from "./camp-places-types.ts";
+import type { CampPlaces } from "./camp-places-types.ts";
 import type { ChooseInput, ChosenBerths } from "./choose-berths.ts";
-import { PEOPLE_LIMITS, type PeopleRules } from "./choose-berths-people.ts";
+import { peopleLimits, type PeopleRules } from "./choose-berths-people.ts";
+import { withBuddies } from "./buddies.ts";
 import { toldCostTerms } from "./cost-terms-told.ts";
 import { costTerms, placeCosts, UNITS_PER_M, type CostTerm } from "./cost-terms.ts";
 import { campFindings, refusedPinFindings } from "./findings/camp-wide.ts";
-import type { DealtKit } from "./dealt-kit.ts";
-import { hazardsOf } from "./findings/surroundings.ts";
-import { mostMomentNm } from "./findings/trunk.ts";
-import { headIsSecond } from "./hang-request.ts";
+import { endedBerths } from "./ended-berths.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
-import { planBerth, type EndedBerth } from "./plan-berth.ts";
-import { NO_GROUND } from "./no-ground.ts";
+import type { EndedBerth } from "./plan-berth.ts";
 import type { PreparedCamp } from "./prepare-camp.ts";
-import type { SpanExtras } from "./span-window.ts";
-import { trunkPulls } from "./trunk-pulls.ts";
+import { isSpare, isSpareId, sparesAsked } from "./spare-sleepers.ts";
+import { spareBerth, spareFindings } from "./spare-berth.ts";
 import { unplacedSleepers } from "./unplaced.ts";
 import { peopleFindings } from "./wish-findings.ts";
-import { peopleDistances, type PeopleDistances } from "./wish-measures.ts";
+import { peopleDistances, type Lying } from "./wish-measures.ts";
 
 /** A prepared camp while it is planned. */
 export interface Work extends PreparedCamp {
@@ -55,22 +51,33 @@ export function chooseInputOf(work: Work, solver: LinearSolver | undefined): Cho
 /** Groups of one zone one after the other, so that they come to lie beside each other. */
 function peopleRules({ groups, rules }: Camp): PeopleRules {
   const sorted = [...groups].sort((a, b) => byCodeUnit(a.zone ?? "", b.zone ?? "") || byCodeUnit(a.id, b.id));
-  return { groups: sorted, ...(rules.weights === undefined ? {} : { weights: rules.weights }) };
+  return {
+    groups: sorted,
+    limits: peopleLimits(rules),
+    ...(rules.weights === undefined ? {} : { weights: rules.weights }),
+  };
 }
 
 /** The plan of a layout: every hang in full, every finding, and why anybody goes without. */
 export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const { camp, deal, ground } = work;
-  const ended = berthsOf(work, seats);
-  const berths = ended.map(({ berth }) => berth);
+  const all = endedBerths(work, seats);
+  const ended = all.filter(({ berth }) => !isSpareId(berth.sleeper));
+  const berths = withBuddies(
+    ended.map(({ berth }) => berth),
+    lyingAt(work, seats),
+  );
+  const spares = all.flatMap(({ berth }) => (isSpareId(berth.sleeper) ? [spareBerth(work, berth)] : []));
   const asked = camp.sleepers.length;
-  const people = distancesOf(work, seats);
+  const people = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));
   const findings = [
     ...campFindings(camp, berths.length, asked),
+    ...spareFindings(spares.length, sparesAsked(camp)),
     ...deal.findings,
     ...refusedPinFindings(work.pinsRefused),
     ...peopleFindings(people),
   ];
+  const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const { checked, notChecked } = partsChecked(ended, ground);
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
@@ -85,15 +92,16 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     notChecked,
     asked,
     placed: berths.length,
-    bound: search.bound,
+    bound,
     cost: units / UNITS_PER_M,
     lowerBound: search.lowerBoundUnits / UNITS_PER_M,
     gap: (units - search.lowerBoundUnits) / Math.max(units, 1),
     method: search.method,
     costTerms: told,
     berths,
+    ...(sparesAsked(camp) === 0 ? {} : { spares }),
     unplaced: unplacedSleepers(
-      { ...work, placed: new Set(berths.map(({ sleeper }) => sleeper)), bound: search.bound },
+      { ...work, placed: new Set(berths.map(({ sleeper }) => sleeper)), bound },
       camp.sleepers,
     ),
     supply: supplyOf(work),
@@ -104,54 +112,14 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   };
 }
 
-function distancesOf({ camp, ground }: Work, seats: ChosenBerths["seats"]): PeopleDistances {
-  const lying = seats.map(({ place, kit }) => {
-    const at = ground.places[place]?.middle;
-    return { sleeper: kit.sleeper, ...(at === undefined ? {} : { at }) };
-  });
-  return peopleDistances(lying, camp.groups, PEOPLE_LIMITS);
-}
-
-function berthsOf({ camp, ground, classes, desk }: Work, seats: ChosenBerths["seats"]): EndedBerth[] {
-  const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
-  const hazards = hazardsOf(camp.ground ?? NO_GROUND);
-  const hung = readingOrder(places, camp.ground ?? NO_GROUND).flatMap((index, number) => {
-    const seat = seats[index];
-    const place = places[index];
-    const fit = classes[seat?.classIndex ?? -1];
-    if (seat === undefined || place === undefined || fit === undefined) return [];
-    const outcome = desk.hangOf(seat.classIndex, seat.place);
-    if (!outcome.ok) return [];
-    const extras = spanExtras(seat.kit, place, ground);
-    const window = desk.spanWindowOf(seat.classIndex, seat.place, camp.rules, extras);
-    return [
-      {
-        id: String(number + 1),
-        place,
-        kit: seat.kit,
-        limits: fit.limits,
-        hang: outcome.value,
-        request: desk.requestOf(seat.classIndex, seat.place),
-        ...(window === undefined ? {} : { spanWindow: window }),
-      },
-    ];
-  });
-  const pulls = trunkPulls(hung);
-  return hung.map((berth) => planBerth({ ...berth, camp, hazards, anchors: ground.anchors, pulls }));
-}
-
-/** What besides the hang may end a berth's window of spans: room for the tarp, bending of a trunk that is known. */
-function spanExtras({ tarp }: DealtKit, place: CampPlace, { anchors }: CampPlaces): SpanExtras {
-  const ends = [place.first, place.second].map((anchor, end) => {
-    const tree = anchors[anchor]?.tree;
-    const isMeasured = tree !== undefined || !place.dbhAssumed;
-    return isMeasured ? mostMomentNm(tree, place.dbhM[end] ?? 0) : Infinity;
-  });
-  const [head, foot] = headIsSecond(place) ? ends.toReversed() : ends;
-  return {
-    ...(tarp === undefined ? {} : { tarpRidgeM: tarp.ridgeM }),
-    bendMaxNM: { head: head ?? Infinity, foot: foot ?? Infinity },
-  };
+/** Who lies where, spare berths left out. */
+function lyingAt({ ground }: Work, seats: ChosenBerths["seats"]): Lying[] {
+  return seats
+    .filter((seat) => !isSpare(seat))
+    .map(({ place, kit }) => {
+      const at = ground.places[place]?.middle;
+      return { sleeper: kit.sleeper, ...(at === undefined ? {} : { at }) };
+    });
 }
 
 function treesLookedAt(ended: readonly EndedBerth[]): TreesLookedAt {

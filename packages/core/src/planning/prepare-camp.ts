@@ -48,6 +48,12 @@ export function keepingAlso(prepared: PreparedCamp, kept: readonly KeptPin[]): P
   return preparedFor(prepared, [...prepared.pinned, ...kept]);
 }
 
+/** The same camp with more to find places for. */
+export function withMoreSleepers(prepared: PreparedCamp, more: readonly DealtKit[]): PreparedCamp {
+  const { deal, pinned } = prepared;
+  return preparedFor({ ...prepared, deal: { ...deal, dealt: [...deal.dealt, ...more] } }, pinned);
+}
+
 function preparedFor(
   given: Pick<PreparedCamp, "camp" | "deal" | "ground" | "pinsRefused">,
   kept: readonly KeptPin[],

@@ -1,11 +1,13 @@
 import { kept, type Finding } from "../outcome/finding.ts";
+import type { RuleKey } from "../outcome/rule-key.ts";
+import type { SourceKey } from "../outcome/source-key.ts";
 import type { Distance, PeopleDistances } from "./wish-measures.ts";
 
 /**
  * Findings about who lies near whom. A group whose people all lie within its radius is told once, by the farthest of
  * them; whoever lies beyond it is told by name. Wishes that are met are told to who asks why.
  */
-export function peopleFindings({ groups, near, apart, zones }: PeopleDistances): Finding[] {
+export function peopleFindings({ groups, near, apart, zones, ages }: PeopleDistances): Finding[] {
   return [
     ...groups.flatMap(({ group, members }) => {
       const beyond = members.filter(({ met }) => !met);
@@ -18,18 +20,29 @@ export function peopleFindings({ groups, near, apart, zones }: PeopleDistances):
     ...near.map((one) => finding("people.near", one, "at-most")),
     ...apart.map((one) => finding("people.apart", one, "at-least")),
     ...zones.map((one) => finding("people.zone", one, "at-least")),
+    ...ages.map((one) => finding("people.adult-youth", one, "at-least")),
   ];
 }
 
+type PeopleRule = Extract<RuleKey, `people.${string}`>;
+
+const SOURCES: Readonly<Record<PeopleRule, SourceKey>> = {
+  "people.group-radius": "camp-file",
+  "people.near": "common-practice",
+  "people.apart": "common-practice",
+  "people.zone": "common-practice",
+  "people.adult-youth": "house-rules",
+};
+
 function finding(
-  rule: "people.group-radius" | "people.near" | "people.apart" | "people.zone",
+  rule: PeopleRule,
   { sleeper, other, apartM, limitM, met }: Distance,
   sense: "at-most" | "at-least",
 ): Finding {
   const told = kept(
     {
       rule,
-      source: rule === "people.group-radius" ? "camp-file" : "common-practice",
+      source: SOURCES[rule],
       subject: `sleeper/${sleeper}`,
       sense,
       demand: apartM,

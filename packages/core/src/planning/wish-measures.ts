@@ -32,11 +32,15 @@ export interface PeopleDistances {
   readonly apart: readonly Distance[];
   /** Pairs of different zones that lie too near each other. */
   readonly zones: readonly Distance[];
+  /** Pairs of a grown person and one under 18 that lie too near each other. */
+  readonly ages: readonly Distance[];
 }
 
 export interface PeopleLimits {
   readonly nearM: number;
   readonly apartM: number;
+  /** Between grown people and those under 18; absent: no rule. */
+  readonly adultYouthM?: number;
 }
 
 /**
@@ -44,7 +48,8 @@ export interface PeopleLimits {
  *
  * The hub of a group is the berth of that leader (of anybody, where nobody leads) from which fewest of the group lie
  * beyond its radius, and of these the one whose farthest is nearest. A wish that two say about each other counts once.
- * People of groups with different zones keep apart as those do who wish so.
+ * People of groups with different zones keep apart as those do who wish so, grown people and those under 18 as the
+ * house says; whose age nobody tells is neither.
  *
  * Shapes   who lies where → distances sorted by ids; whoever has no berth, or one nobody can place, is left out
  * Units    metres; limits are inclusive with 1e-9 m slack
@@ -62,9 +67,18 @@ export function peopleDistances(
     groups: groups.flatMap((group) => groupDistances(placed, group)),
     near: wished(placed, byId, "near", (apartM) => atMost(apartM, limits.nearM)),
     apart: wished(placed, byId, "apart", (apartM) => atLeast(apartM, limits.apartM)),
-    zones: betweenZones(placed, (id) => zoneOf.get(id ?? ""), limits.apartM),
+    zones: acrossWall(placed, ({ group }) => zoneOf.get(group ?? ""), limits.apartM),
+    ages: limits.adultYouthM === undefined ? [] : acrossWall(placed, isOfAge, limits.adultYouthM),
   };
 }
+
+/** Whether somebody is grown up; undefined where nobody tells the age. */
+export function isOfAge({ ageYears }: Sleeper): boolean | undefined {
+  return ageYears === undefined ? undefined : ageYears >= OF_AGE_YEARS;
+}
+
+/** Source: house-convention; organisations draw the line at 18. */
+const OF_AGE_YEARS = 18;
 
 interface Met {
   readonly limitM: number;
@@ -116,19 +130,20 @@ function wished(
   );
 }
 
-function betweenZones(
+/** Pairs of different sides that lie too near each other. */
+function acrossWall(
   placed: readonly Lying[],
-  zoneOf: (group: string | undefined) => string | undefined,
+  sideOf: (sleeper: Sleeper) => string | boolean | undefined,
   limitM: number,
 ): Distance[] {
-  const zoned = placed.flatMap((one) => {
-    const zone = zoneOf(one.sleeper.group);
-    return zone === undefined ? [] : [{ one, zone }];
+  const sided = placed.flatMap((one) => {
+    const side = sideOf(one.sleeper);
+    return side === undefined ? [] : [{ one, side }];
   });
-  return zoned.flatMap(({ one, zone }, at) =>
-    zoned
+  return sided.flatMap(({ one, side }, at) =>
+    sided
       .slice(at + 1)
-      .filter((other) => other.zone !== zone)
+      .filter((other) => other.side !== side)
       .flatMap((other) => distance(one, other.one, (apartM) => atLeast(apartM, limitM)))
       .filter(({ met }) => !met),
   );

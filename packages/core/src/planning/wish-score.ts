@@ -8,8 +8,15 @@ export interface WishPeople {
   readonly groups: readonly WishGroup[];
   readonly near: readonly (readonly [number, number])[];
   readonly apart: readonly (readonly [number, number])[];
-  /** Zone of each person, −1 for none. */
-  readonly zoneOf: Int32Array;
+  /** What keeps people apart by kind: zones, and age. */
+  readonly walls: readonly Wall[];
+}
+
+/** People of different sides lie at least so far apart. */
+export interface Wall {
+  /** Side of each person, −1 for none. */
+  readonly sideOf: Int32Array;
+  readonly apartM: number;
 }
 
 export interface WishGroup {
@@ -54,8 +61,10 @@ export function wishScore(
   wishes.forEach(({ pair }, index) => pair.forEach((person) => ofPerson[person]?.push(index)));
   const isMissed = ({ pair, isMet }: Wish): boolean => !isMet(apartM(...pair));
   const groupUnits = (group: number): number => groupCost(people.groups[group], prices, apartM);
-  const zoneMates = (person: number): number[] => inOtherZones(people.zoneOf, person);
-  const tooNear = (a: number, b: number): boolean => apartM(a, b) < prices.apartM - LENGTH_SLACK_M;
+  const across = people.walls.map(({ sideOf, apartM: leastM }) => ({
+    of: (person: number): number[] => beyondWall(sideOf, person),
+    tooNear: (a: number, b: number): boolean => apartM(a, b) < leastM - LENGTH_SLACK_M,
+  }));
   return {
     around: (moved) => {
       const groups = new Set(moved.map((person) => people.groupOf[person] ?? -1));
@@ -67,8 +76,11 @@ export function wishScore(
         if (wish !== undefined && isMissed(wish)) units += prices.wishUnits;
       }
       moved.forEach((person, at) => {
-        for (const other of zoneMates(person)) {
-          if (!moved.slice(0, at).includes(other) && tooNear(person, other)) units += prices.wishUnits;
+        const before = moved.slice(0, at);
+        for (const { of, tooNear } of across) {
+          for (const other of of(person)) {
+            if (!before.includes(other) && tooNear(person, other)) units += prices.wishUnits;
+          }
         }
       });
       return units;
@@ -76,7 +88,7 @@ export function wishScore(
     isAmiss: (person) =>
       (ofPerson[person] ?? []).some((index) => wishes[index] !== undefined && isMissed(wishes[index])) ||
       groupUnits(people.groupOf[person] ?? -1) > 0 ||
-      zoneMates(person).some((other) => tooNear(person, other)),
+      across.some(({ of, tooNear }) => of(person).some((other) => tooNear(person, other))),
   };
 }
 
@@ -93,10 +105,10 @@ function wishesOf({ near, apart }: WishPeople, { nearM, apartM: leastM }: WishPr
   ];
 }
 
-function inOtherZones(zoneOf: Int32Array, person: number): number[] {
-  const own = zoneOf[person] ?? -1;
+function beyondWall(sideOf: Int32Array, person: number): number[] {
+  const own = sideOf[person] ?? -1;
   if (own < 0) return [];
-  return [...zoneOf.keys()].filter((other) => (zoneOf[other] ?? -1) >= 0 && zoneOf[other] !== own);
+  return [...sideOf.keys()].filter((other) => (sideOf[other] ?? -1) >= 0 && sideOf[other] !== own);
 }
 
 /** With the hub that makes it least. */

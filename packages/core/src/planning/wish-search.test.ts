@@ -24,7 +24,10 @@ function taskOf(seed: number): WishSearchInput {
       })),
       near: wished(),
       apart: wished(),
-      zoneOf: groupOf.map((group) => (group < 0 ? -1 : group)),
+      walls: [
+        { sideOf: groupOf, apartM: 4 },
+        { sideOf: Int32Array.from(groupOf, (_, person) => (person % 3) - 1), apartM: 6 },
+      ],
     },
     prices: { farUnits: 100, wishUnits: 20, spreadUnitsPerM: draw(0, 1), nearM: 5, apartM: 4 },
     start: Int32Array.from({ length: people }, (_, person) => person),
@@ -56,11 +59,13 @@ function paid({ people, prices, spots, costUnits }: WishSearchInput, placeOf: In
   placeOf.forEach((place) => (units += costUnits[place] ?? NaN));
   for (const [a, b] of people.near) if (far(a, b) > prices.nearM + 1e-9) units += prices.wishUnits;
   for (const [a, b] of people.apart) if (far(a, b) < prices.apartM - 1e-9) units += prices.wishUnits;
-  for (let a = 0; a < placeOf.length; a++) {
-    for (let b = a + 1; b < placeOf.length; b++) {
-      const [one = -1, other = -1] = [people.zoneOf[a], people.zoneOf[b]];
-      if (one < 0 || other < 0 || one === other) continue;
-      if (far(a, b) < prices.apartM - 1e-9) units += prices.wishUnits;
+  for (const { sideOf, apartM } of people.walls) {
+    for (let a = 0; a < placeOf.length; a++) {
+      for (let b = a + 1; b < placeOf.length; b++) {
+        const [one = -1, other = -1] = [sideOf[a], sideOf[b]];
+        if (one < 0 || other < 0 || one === other) continue;
+        if (far(a, b) < apartM - 1e-9) units += prices.wishUnits;
+      }
     }
   }
   for (const { withinM, members, hubs } of people.groups) {

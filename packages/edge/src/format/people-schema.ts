@@ -47,6 +47,7 @@ export const sleeperSchema = record("a sleeper", {
   sleeps: z.optional(choice("cold", "usual", "warm")),
   group: z.optional(id()),
   leads: z.optional(flag()),
+  beginner: z.optional(flag()),
   near: z.optional(list(id(), "sleeper ids")),
   apart: z.optional(list(id(), "sleeper ids")),
   kit: z.optional(pins),

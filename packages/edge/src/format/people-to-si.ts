@@ -19,6 +19,7 @@ export function sleeperToSi(sleeper: SleeperDocument, defaults: DefaultsLedger):
     sleeps: sleeper.sleeps ?? defaults.take("sleepers[].sleeps", id),
     group: sleeper.group,
     leads: sleeper.leads ?? defaults.take("sleepers[].leads", id),
+    beginner: sleeper.beginner,
     near: sleeper.near ?? [],
     apart: sleeper.apart ?? [],
     kit: pinnedIds(sleeper.kit),

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { choice, day, flag, list, number, record, text } from "./fields.ts";
+import { choice, day, flag, list, number, record, text, whole } from "./fields.ts";
 import { hammocksPerTree } from "./ground-schema.ts";
 
 /** A house rule: its value alone, or with who says so and the day it was read. */
@@ -37,6 +37,9 @@ export const rulesSchema = record("the house rules", {
   dead_tree_heights: heights(),
   doubtful_tree_heights: heights(),
   footprint_half_width_m: between(0, 5, "m"),
+  spare_per: rule(whole(1, 1000), "a whole number of people from 1 to 1000"),
+  adult_youth_m: between(0, 1000, "m"),
+  tree_pull_max_kn: between(0.05, 100, "kN"),
   setback_fire_m: setback(),
   setback_path_m: setback(),
   setback_water_m: setback(),

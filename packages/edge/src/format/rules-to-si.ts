@@ -36,6 +36,9 @@ export function rulesToSi(rules: RulesDocument | undefined, defaults: DefaultsLe
     deadTreeHeights: own("dead_tree_heights") ?? base.deadTreeHeights,
     ...cap("doubtfulTreeHeights", own("doubtful_tree_heights") ?? base.doubtfulTreeHeights),
     footprintHalfWidthM: own("footprint_half_width_m") ?? base.footprintHalfWidthM,
+    ...cap("sparePer", own("spare_per") ?? base.sparePer),
+    ...cap("adultYouthM", own("adult_youth_m") ?? base.adultYouthM),
+    ...cap("treePullMaxN", own("tree_pull_max_kn", 1000) ?? base.treePullMaxN),
     setbacksM: {
       fire: own("setback_fire_m") ?? base.setbacksM.fire,
       path: own("setback_path_m") ?? base.setbacksM.path,

@@ -12,6 +12,7 @@ import { sayCounterfactuals } from "./say-counterfactual.ts";
 import { sayRefusedPin } from "./say-failed-pairs.ts";
 import { sayProof } from "./say-proof.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
+import { spareLines } from "./spare-lines.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
 import { robustLine } from "./say-robust.ts";
 import { whyLines } from "./why-lines.ts";
@@ -41,6 +42,7 @@ export function summaryLines(
     ...section("Look on the ground", lookLines(plan, names)),
     ...section("Do not hang", refusedLines(plan, names)),
     ...section("Berths", berthTable(plan, camp, columns), "row"),
+    ...section("Kept free", spareLines(plan, camp, names)),
     ...section("Without a berth", unplacedLines(plan, camp, names)),
     ...section(
       "Pins not kept",

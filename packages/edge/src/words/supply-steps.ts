@@ -20,9 +20,11 @@ export function supplySteps({
   supply,
   placed,
   asked,
-}: Pick<Plan, "supply" | "placed" | "asked">): readonly SupplyStep[] {
+  spares = [],
+}: Pick<Plan, "supply" | "placed" | "asked" | "spares">): readonly SupplyStep[] {
   const { trees, usable, pairs, berths, blockedBy } = supply;
   const unusable = trees - usable;
+  const free = spares.length === 0 ? "" : `, ${spares.length} kept free`;
   const blocked = BLOCKS.map(([by, what]): SupplyLoss => {
     return { by, count: blockedBy[by], text: `${blockedBy[by]} ${what}` };
   });
@@ -43,7 +45,7 @@ export function supplySteps({
       text: `${berths} free, and somebody can hang there`,
       lost: kept(blocked),
     },
-    { key: "placed", count: placed, text: `${placed} of ${asked} have a berth`, lost: [] },
+    { key: "placed", count: placed, text: `${placed} of ${asked} have a berth${free}`, lost: [] },
   ];
 }
 

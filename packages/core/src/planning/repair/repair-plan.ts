@@ -1,13 +1,14 @@
 import { succeed, type Outcome } from "../../outcome/outcome.ts";
 import type { Camp } from "../../plan/camp.ts";
 import type { Plan } from "../../plan/plan.ts";
-import { chooseBerths } from "../choose-berths.ts";
+import { chooseLayout } from "../choose-layout.ts";
 import type { LinearSolver } from "../linear-solver.ts";
 import { byCodeUnit } from "../order.ts";
 import type { KeptPin } from "../pins.ts";
 import { planCamp, type PlanTools } from "../plan-camp.ts";
 import { chooseInputOf, planOf, workOf } from "../plan-work.ts";
 import { keepingAlso, prepareCamp, type PreparedCamp } from "../prepare-camp.ts";
+import { sparesAsked } from "../spare-sleepers.ts";
 import { chooseRepair } from "./choose-repair.ts";
 import { movedSleepers } from "./moved-sleepers.ts";
 import type { PlanBefore, PlanRepair } from "./repair-types.ts";
@@ -53,8 +54,8 @@ function staying(
 ): Found | undefined {
   const stay = whoCanStay(prepared, held);
   if (stay === undefined) return undefined;
-  const work = workOf(keepingAlso(prepared, stay), engine);
-  const chosen = chooseBerths(chooseInputOf(work, solver));
+  const tools = { engine, ...(solver === undefined ? {} : { solver }) };
+  const { work, chosen } = chooseLayout(keepingAlso(prepared, stay), tools);
   const plan = planOf(work, chosen);
   return plan.placed < fresh.placed ? undefined : { repaired: beside(plan, fresh), fewest: true };
 }
@@ -67,7 +68,14 @@ function fewestMoved(
 ): Found {
   const work = workOf(prepared, engine);
   const chosen = chooseRepair(chooseInputOf(work, solver), held);
-  return { repaired: beside(planOf(work, chosen), fresh), fewest: chosen.fewest };
+  const { fewest } = chosen;
+  if (sparesAsked(prepared.camp) === 0) return { repaired: beside(planOf(work, chosen), fresh), fewest };
+  // Spare berths are looked for round those who lie there now.
+  const pinned = new Set(prepared.pinned.map(({ kit }) => kit));
+  const kept = keepingAlso(prepared, chosen.seats.filter(({ kit }) => !pinned.has(kit)));
+  const tools = { engine, ...(solver === undefined ? {} : { solver }) };
+  const spared = chooseLayout(kept, tools);
+  return { repaired: beside(planOf(spared.work, spared.chosen), fresh), fewest };
 }
 
 /** Those whose berth before still serves; nothing where they no longer go with one another. */

@@ -2,7 +2,14 @@ import { presetRules } from "@nightspan/core";
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
 import { planByHand } from "../src/fixture/plan-by-hand.fixture.ts";
 import { SLING_ROWS, WEBBING_ROWS } from "../src/fixture/pocket-rows.fixture.ts";
-import { everyObstacle, pacedPairs, withBerth, withGround } from "../src/fixture/variants.fixture.ts";
+import {
+  everyObstacle,
+  pacedPairs,
+  withBerth,
+  withGround,
+  withGroups,
+  withLimits,
+} from "../src/fixture/variants.fixture.ts";
 import { EIGHT, THREE } from "../src/fixture/wanted.fixture.ts";
 import {
   angleCardScene,
@@ -45,6 +52,14 @@ const helped = withBerth(plan, "5", {
   kit: { hammock: "H3", suspension: "W2", under: "U1" },
 });
 
+/** What ends a span at either end, and somebody taller who sets the straps. */
+const windowed = withBerth(plan, "7", {
+  setBy: "soren",
+  spanWindow: { low: 3.62, high: 4.71, bindsLow: "sling-shortest", bindsHigh: "strap-reach" },
+});
+const short = { ...withLimits(gpsPlan), robust: { errorM: 1.2, placed: 6, most: 8 } };
+const grouped = withGroups(camp);
+
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
 const PHONE = { words, widthPx: 390, heightPx: 500, selected: "7" } as const;
 
@@ -62,6 +77,13 @@ export const scenes: readonly GoldenScene[] = [
   { name: "map-desktop-dark", theme: "dark", draw: () => mapScene(plan, camp, DESKTOP) },
   { name: "map-desktop-one-ink", theme: "one-ink", draw: () => mapScene(plan, camp, DESKTOP) },
   { name: "map-sheet", theme: "light", draw: () => mapSheetScene(plan, camp, DESKTOP) },
+  { name: "map-limits", theme: "light", draw: () => mapSheetScene(short, grouped, { words, widthPx: 1050 }) },
+  {
+    name: "map-limits-one-ink",
+    theme: "one-ink",
+    draw: () => mapScene(short, grouped, { words, widthPx: 800 }),
+  },
+  { name: "map-limits-phone", theme: "light", draw: () => mapScene(short, grouped, PHONE) },
   { name: "map-phone", theme: "light", draw: () => mapScene(plan, camp, PHONE) },
   {
     name: "map-phone-near",
@@ -94,6 +116,16 @@ export const scenes: readonly GoldenScene[] = [
     name: "berth-desktop-dark",
     theme: "dark",
     draw: () => berthScene(plan, camp, "7", { words, widthPx: 960 }),
+  },
+  {
+    name: "berth-window",
+    theme: "light",
+    draw: () => berthScene(windowed, camp, "7", { words, widthPx: 960 }),
+  },
+  {
+    name: "berth-window-phone",
+    theme: "light",
+    draw: () => berthScene(windowed, camp, "7", { words, widthPx: 390 }),
   },
   {
     name: "berth-desktop-no-pulls",

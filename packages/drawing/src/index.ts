@@ -24,6 +24,7 @@ export { cardsOnSheets, cardsSheetScenes, type CardsSheetOptions } from "./card/
 export { leadersSheetScenes } from "./card/leaders-sheet-scenes.ts";
 export { angleCardScene, type AngleRules } from "./card/angle-card-scene.ts";
 export { pocketTableScene, type PocketLine, type PocketTable } from "./card/pocket-table-scene.ts";
+export { pocketTables } from "./card/pocket-tables.ts";
 export { markFigure } from "./figure/mark-figure.ts";
 export { beadSpan } from "./figure/bead-span.ts";
 export { doorPicture, type Door } from "./figure/door-picture.ts";

@@ -39,7 +39,14 @@ beforeAll(async () => {
 }, 60_000);
 
 const UPRIGHT = ["cards.pdf", "pocket-tables.pdf"];
-const NAMES = ["angle-card.pdf", ...UPRIGHT, "leaders-sheet.pdf", "map.pdf"].sort();
+const SINGLE = ["a6/angle-card.pdf", "a6/pocket-tables.pdf"];
+const NAMES = [...SINGLE, "angle-card.pdf", ...UPRIGHT, "leaders-sheet.pdf", "map.pdf"].sort();
+
+/** Points of the paper: A6, A4 upright, A4 on its side. */
+function sizeOf(name: string): readonly number[] {
+  if (name.startsWith("a6/")) return name.includes("angle") ? [420, 298] : [298, 420];
+  return UPRIGHT.includes(name) ? [595, 842] : [842, 595];
+}
 
 describe("papers as PDF", () => {
   it("are cards and tables four to a sheet, the leader's sheet, the map and angle cards", () => {
@@ -75,8 +82,9 @@ describe("papers as PDF", () => {
   });
 
   it.each(NAMES)("%s keeps its words on the paper, at nine points of the screen's type or more", (name) => {
-    const sheet = UPRIGHT.includes(name) ? [595.3, 841.9] : [841.9, 595.3];
-    const [width = 0, height = 0] = sheet;
+    const [, wide, high] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(read(name).source) ?? [];
+    const [width, height] = [Number(wide), Number(high)];
+    expect([width, height].map(Math.round)).toEqual(sizeOf(name));
     for (const { said: words, x, y, size } of read(name).pages.flat()) {
       expect([words, x > 0 && x < width && y > 0 && y < height]).toEqual([words, true]);
       if (!/^\d+$/.test(words.trim())) expect([words, size >= 0.94 * 9 - 0.05]).toEqual([words, true]);
@@ -98,6 +106,13 @@ describe("papers as PDF", () => {
     for (const [, across, up] of content.matchAll(/^([\d.-]+) 0 0 ([\d.-]+) \S+ \S+ cm$/gm)) {
       expect(Math.abs(Number(across))).toBe(Math.abs(Number(up)));
     }
+  });
+
+  it("print a ruler ten centimetres long on the angle card", () => {
+    const [content = ""] = read("a6/angle-card.pdf").contents;
+    const [, scale = "0"] = /^([\d.]+) 0 0 \1 \S+ \S+ cm$/m.exec(content) ?? [];
+    const [, from, to] = /^([\d.]+) 95 m\n([\d.]+) 95 l$/m.exec(content) ?? [];
+    expect(((Number(to) - Number(from)) * Number(scale) * 25.4) / 72).toBeCloseTo(100, 3);
   });
 
   it("print the backs so that they fall on their fronts, turned over the long edge", () => {

@@ -5,6 +5,7 @@ import {
   cardsSheetScenes,
   leadersSheetScenes,
   mapSheetScene,
+  pocketTables,
   pocketTableScene,
   THEMES,
   type Scene,
@@ -16,7 +17,6 @@ import { drawableNames } from "../pdf/drawable-names.ts";
 import { loadFaces } from "../pdf/faces.ts";
 import { pdfOf } from "../pdf/pdf-of.ts";
 import { pdfWords } from "../pdf/pdf-words.ts";
-import { pocketTables } from "./pocket-tables.ts";
 import type { Paper } from "./put-papers.ts";
 
 /** Files of a plan. */
@@ -53,8 +53,11 @@ function printed(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
     name: "angle-cards",
     title: { word: "angle.title" },
   });
-  const last = { name: "angle-card.pdf", title: "Strap angle card", scenes: angles };
-  if (plan.berths.length === 0) return [map, last];
+  const last = [
+    { name: "angle-card.pdf", title: "Strap angle card", scenes: angles },
+    { name: "a6/angle-card.pdf", title: "Strap angle card", scenes: [angleCardScene(camp.rules, words)] },
+  ];
+  if (plan.berths.length === 0) return [map, ...last];
   const names = namesOf(camp);
   const cards = cardsSheetScenes(plan, camp, { ...words, reasonOf: (berth) => cardReason(berth, names) });
   const tables = pocketTables(plan, camp).map((table) => pocketTableScene(table, words));
@@ -67,7 +70,8 @@ function printed(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
       title: "Pocket tables",
       scenes: cardsOnSheets(tables, { name: "pocket-tables", title: { word: "pocket.name" } }),
     },
-    last,
+    { name: "a6/pocket-tables.pdf", title: "Pocket tables", scenes: tables },
+    ...last,
   ];
 }
 

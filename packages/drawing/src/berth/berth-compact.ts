@@ -8,12 +8,14 @@ import { wrapped } from "../scene/wrapped.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
 import type { BerthDrawing, SideOptions } from "./berth-wide.ts";
 import {
+  aboutText,
   bodyMarkText,
   levelText,
   limitText,
   markText,
   newtonText,
   pullText,
+  setByText,
   spanText,
   treeText,
 } from "./berth-words.ts";
@@ -108,6 +110,7 @@ function marksAt(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
   const middle = (yOf(strap.strapHeightM) + base) / 2 + 10;
   const key: HangQuantity = `${end}.strapHeightM`;
   const range = hang.ok[key];
+  const unsure = hang.band[key];
   const bark = centre + out * (facts[end].dbhM / 2) * frame.scale;
   const band =
     range === undefined
@@ -119,6 +122,7 @@ function marksAt(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
             range,
             planned: strap.strapHeightM,
             yOf,
+            ...(unsure === undefined ? {} : { unsure }),
           }),
         ];
   return [
@@ -185,6 +189,7 @@ function beneath(facts: BerthFacts, frame: SideFrame, top: number, options: Side
   const notes: TextItem[] = [
     word("berth.low-and-seat", { low, seat }),
     levelText(facts, "long"),
+    ...windowTexts(facts),
     ...(groundKnown ? [] : [word("berth.ground-unknown")]),
     ...(facts.head.dbhAssumed
       ? [word("berth.trunks-assumed", { trunk: quantity("diameter", facts.head.dbhM, 0) })]
@@ -224,6 +229,7 @@ function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
   const strap = hang[end];
   const range = hang.ok[`${end}.strapHeightM`];
   const known = end === "head" || groundKnown;
+  const unsure = hang.band[`${end}.strapHeightM`];
   const mark = word("berth.mark", {
     height: markText(strap.strapHeightM),
     mark: bodyMarkText(strap.strapHeightM, facts.setter.statureM),
@@ -246,6 +252,12 @@ function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
           } as const,
         ]
       : []),
+    ...(unsure === undefined || !known
+      ? []
+      : [{ item: aboutText(unsure), size: TYPE.note, weight: 500, soft: true } as const]),
+    ...(facts.setter.id === facts.sleeper.id
+      ? []
+      : [{ item: setByText(facts), size: TYPE.note, weight: 600 } as const]),
     ...(pulls
       ? [
           { item: pullText(strap.pullN), size: TYPE.note, weight: 600 } as const,
@@ -272,6 +284,19 @@ function column(rows: readonly Column[], [x, top]: XY, width: number, words: Wor
     return set.items;
   });
   return { items, height: y - 18 };
+}
+
+/** Spans that serve, and what ends them. */
+function windowTexts({ berth }: BerthFacts): TextItem[] {
+  if (berth.spanWindow === undefined) return [];
+  const { low, high, bindsLow, bindsHigh } = berth.spanWindow;
+  return [
+    word("berth.window-range", { low: quantity("length", low, 2), high: quantity("length", high, 2) }),
+    word("list.dots", {
+      first: word("berth.nearer", { limit: limitText(bindsLow) }),
+      rest: word("berth.farther", { limit: limitText(bindsHigh) }),
+    }),
+  ];
 }
 
 function spanAlone(facts: BerthFacts, frame: SideFrame, top: number): BerthDrawing {

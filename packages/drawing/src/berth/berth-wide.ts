@@ -1,6 +1,7 @@
+import type { Point2, StrapHang } from "@nightspan/core";
 import { TYPE } from "../colour/tokens.ts";
 import { quantity, word } from "../scene/names.ts";
-import type { Item } from "../scene/scene.ts";
+import type { Item, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
@@ -9,6 +10,7 @@ import { newtonsPerCm, pullArrow } from "./pull-arrow.ts";
 import { highestStrapM, onPaper, SCREEN_LINES, type SideFrame } from "./side-frame.ts";
 import { sideFigure } from "./side-figure.ts";
 import { bottomOf, lowPoint, seat, spanBelow } from "./wide-clearances.ts";
+import { spanWindowBand } from "./span-window.ts";
 import { strapHeight, strapRange } from "./wide-heights.ts";
 
 export interface BerthDrawing {
@@ -32,6 +34,12 @@ const OVER_STRAP_PX = 88;
 /** The side view with its figures beside it. */
 export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing {
   const frame = wideFrame(facts, options.widthPx);
+  const bottom = bottomOf(facts, frame) + 68;
+  const spans = spanWindowBand(
+    facts,
+    { x: frame.originX, y: bottom + 4, pxPerM: frame.scale, rightX: frame.rightX },
+    options.words,
+  );
   const items = [
     ...sideFigure(facts, frame, true),
     ...levelLine(facts, frame),
@@ -44,8 +52,10 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
     ...lowPoint(facts, frame),
     ...seat(facts, frame),
     ...spanBelow(facts, frame, options.words),
+    ...spans.items,
+    ...beneath(facts, frame, options.pulls, bottom + spans.height),
   ];
-  return { items, height: Math.ceil(bottomOf(facts, frame) + 96) };
+  return { items, height: Math.ceil(bottom + spans.height + 26) };
 }
 
 function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
@@ -100,28 +110,34 @@ function levelLine(facts: BerthFacts, frame: SideFrame): Item[] {
   ];
 }
 
-function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
-  const { shape, head, foot } = facts.berth.hang;
-  const ends = [
-    {
-      strap: head,
-      from: onPaper(frame, shape.headAnchor),
-      to: onPaper(frame, shape.headGather),
-      anchor: "start" as const,
-    },
-    {
-      strap: foot,
-      from: onPaper(frame, shape.footAnchor),
-      to: onPaper(frame, shape.footGather),
-      anchor: "end" as const,
-    },
+interface PullEnd {
+  readonly strap: StrapHang;
+  readonly from: XY;
+  readonly to: XY;
+  readonly anchor: "start" | "end";
+}
+
+function pullEnds({ berth }: BerthFacts, frame: SideFrame): readonly PullEnd[] {
+  const { shape, head, foot } = berth.hang;
+  const at = (point: Point2): XY => onPaper(frame, point);
+  return [
+    { strap: head, from: at(shape.headAnchor), to: at(shape.headGather), anchor: "start" },
+    { strap: foot, from: at(shape.footAnchor), to: at(shape.footGather), anchor: "end" },
   ];
-  const perCm = newtonsPerCm(
+}
+
+function pullScale(ends: readonly PullEnd[]): number {
+  return newtonsPerCm(
     ends.map(({ strap, from, to }) => ({
       pullN: strap.pullN,
       roomPx: 0.86 * Math.hypot(to[0] - from[0], to[1] - from[1]),
     })),
   );
+}
+
+function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
+  const ends = pullEnds(facts, frame);
+  const perCm = pullScale(ends);
   const top = Math.min(...ends.map(({ from }) => from[1])) - 40;
   const words = ends.flatMap(({ strap, from, anchor }) => {
     const x = from[0] + (anchor === "start" ? 22 : -22);
@@ -130,14 +146,15 @@ function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
       text(newtonText(strap.pullN), [x, top], { size: TYPE.note, anchor, fill: "soft", halo: "paper" }),
     ];
   });
-  const scale = word("berth.force-scale", { force: quantity("force", perCm, 0) });
-  return [
-    ...ends.map(({ strap, from, to }) => pullArrow(from, to, strap.pullN, perCm, 5)),
-    ...words,
-    text(scale, [frame.rightX - 14, bottomOf(facts, frame) + 82], {
-      size: TYPE.note,
-      anchor: "end",
-      fill: "soft",
-    }),
-  ];
+  return [...ends.map(({ strap, from, to }) => pullArrow(from, to, strap.pullN, perCm, 5)), ...words];
+}
+
+/** Under everything: that the ground is not known, and what the arrows' length means. */
+function beneath(facts: BerthFacts, frame: SideFrame, pulls: boolean, y: number): Item[] {
+  const note = { size: TYPE.note, fill: "soft", halo: "paper" } as const;
+  const unknown = facts.berth.groundKnown ? [] : [text(word("berth.ground-unknown"), [14, y + 14], note)];
+  if (!pulls) return unknown;
+  const force = quantity("force", pullScale(pullEnds(facts, frame)), 0);
+  const scale = word("berth.force-scale", { force });
+  return [...unknown, text(scale, [frame.rightX - 14, y + 14], { ...note, anchor: "end" })];
 }

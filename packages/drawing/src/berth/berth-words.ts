@@ -1,4 +1,4 @@
-import type { Limit } from "@nightspan/core";
+import type { BandRange, Limit } from "@nightspan/core";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
@@ -61,4 +61,14 @@ export function pullText(pullN: number): TextItem {
 
 export function newtonText(pullN: number): TextItem {
   return word("berth.newtons", { force: quantity("force", pullN, 0) });
+}
+
+/** How unsure a height is: 90 of 100 such hangs lie there. */
+export function aboutText([low, high]: BandRange): TextItem {
+  return word("berth.about", { low: quantity("length", low, 2), high: quantity("length", high, 2) });
+}
+
+/** Who sets the straps, where the sleeper cannot reach. */
+export function setByText({ setter }: BerthFacts): TextItem {
+  return word("berth.set-by", { name: name(setter.name) });
 }

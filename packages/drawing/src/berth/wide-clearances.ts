@@ -106,9 +106,6 @@ export function spanBelow(facts: BerthFacts, frame: SideFrame, words: Words): It
       dotted,
     ),
   ];
-  const unknown = facts.berth.groundKnown
-    ? []
-    : [text(word("berth.ground-unknown"), [14, y + 36], { size: TYPE.note, fill: "soft", halo: "paper" })];
   return [
     ...drops,
     ...dimensionWithGap([left, y], [right, y], words.measure(words.labels(said), TYPE.lead, 700) + 20, DIM),
@@ -118,6 +115,5 @@ export function spanBelow(facts: BerthFacts, frame: SideFrame, words: Words): It
       anchor: "middle",
       halo: "paper",
     }),
-    ...unknown,
   ];
 }

@@ -1,12 +1,12 @@
 import type { HangQuantity, StrapHang } from "@nightspan/core";
 import { TYPE } from "../colour/tokens.ts";
-import { quantity, word } from "../scene/names.ts";
+import { quantity } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { BerthFacts } from "./berth-facts.ts";
-import { bodyMarkText, levelText, limitText, markText } from "./berth-words.ts";
+import { aboutText, bodyMarkText, levelText, limitText, markText, setByText } from "./berth-words.ts";
 import { dimension } from "./dimension.ts";
 import { BAND_WIDTH, okBand } from "./ok-band.ts";
 import { onPaper, type SideFrame } from "./side-frame.ts";
@@ -40,6 +40,9 @@ function placeOf({ berth, head, foot }: BerthFacts, frame: SideFrame, end: End):
   };
 }
 
+/** Room beside the outer bark [px]. */
+const ABOUT_PX = 132;
+
 /** Strap height above the ground at that tree, with the body mark of whoever sets it. */
 export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words: Words): Item[] {
   const { strap, anchor, base, out, barkX } = placeOf(facts, frame, end);
@@ -51,21 +54,26 @@ export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words
     return [...wrapped(levelText(facts, "short"), [barkX + 18, anchor[1] - 4], note, words).items];
   }
   const unsure = facts.berth.hang.band[`${end}.strapHeightM`];
-  const about: TextItem[] = unsure === undefined ? [] : [aboutText(unsure)];
-  const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
-  const edge = out === -1 ? 12 : frame.rightX - 12;
   const style = { anchor: out === -1 ? "start" : "end", halo: "paper" } as const;
+  const edge = out === -1 ? 12 : frame.rightX - 12;
+  const small = { size: TYPE.note, width: ABOUT_PX, leading: 19, mostLines: 2, ...style } as const;
+  const about: readonly TextItem[] = unsure === undefined ? [] : [aboutText(unsure)];
+  const aboutItems = about.map((item) =>
+    text(item, [edge, middle + 35], { size: TYPE.note, fill: "soft", ...style }),
+  );
+  const setY = middle + 35 + 20 * about.length;
+  const helper =
+    facts.setter.id === facts.sleeper.id ? undefined : wrapped(setByText(facts), [edge, setY], small, words);
+  const lower = middle + 24 + 20 * (about.length + (helper?.lines ?? 0));
+  const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
   return [
     dimension([x, anchor[1]], [x, middle - 30], { ...DIM }),
-    dimension([x, middle + 24 + 20 * about.length], [x, base[1]], { ...DIM }),
+    dimension([x, lower], [x, base[1]], { ...DIM }),
     text(markText(strap.strapHeightM), [edge, middle - 4], { size: 24, weight: 700, ...style }),
     text(mark, [edge, middle + 15], { size: TYPE.note, ...style }),
-    ...about.map((item) => text(item, [edge, middle + 35], { size: TYPE.note, fill: "soft", ...style })),
+    ...aboutItems,
+    ...(helper?.items ?? []),
   ];
-}
-
-function aboutText([low, high]: readonly [number, number]): TextItem {
-  return word("berth.about", { low: quantity("length", low, 2), high: quantity("length", high, 2) });
 }
 
 /** The range that still serves, and which rule ends it at each end. */

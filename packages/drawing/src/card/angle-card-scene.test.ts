@@ -30,6 +30,14 @@ describe("angleCardScene", () => {
     ).toEqual([20, 25, 30, 35]);
   });
 
+  it("carries ten centimetres to hold a ruler against", () => {
+    const edge = items.find((item) => item.class === "ns-ruler");
+    if (edge?.kind !== "path") throw new Error("no ruler");
+    const across = edge.steps.flatMap((step) => (step[0] === "M" || step[0] === "L" ? [step[1]] : []));
+    expect(Math.max(...across) - Math.min(...across)).toBe(100);
+    expect(edge.steps.filter(([kind]) => kind === "M")).toHaveLength(1 + 11);
+  });
+
   it("keeps its lines on the card", () => {
     for (const { items: parts } of angles(items)) {
       const [ray] = parts;

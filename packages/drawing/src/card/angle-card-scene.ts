@@ -6,6 +6,7 @@ import type { Item, Scene, XY } from "../scene/scene.ts";
 import { group, line, stroke, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
+import { ruler } from "./ruler.ts";
 import { CARD_WIDE, EDGE } from "./card-size.ts";
 
 export type AngleRules = Pick<HouseRules, "angleMinRad" | "angleMaxRad">;
@@ -34,7 +35,7 @@ export function angleCardScene(rules: AngleRules, words: Words): Scene {
     desc: word("angle.desc"),
     ground: "paper",
     theme: "one-ink",
-    items: [...rays(rules), ...riseLine(), ...heading(rules, words), ...howTo(words)],
+    items: [...rays(rules), ...riseLine(), ...heading(rules, words), ...howTo(words), ...scaleCheck()],
   };
 }
 
@@ -111,6 +112,12 @@ function heading({ angleMinRad, angleMaxRad }: AngleRules, words: Words): Item[]
   ];
 }
 
+/** Ten centimetres along the lower edge: a print that is not true to size is seen. */
+function scaleCheck(): Item[] {
+  const y = CARD_WIDE.height - EDGE - 4;
+  return [...ruler(EDGE, y, 10), text(word("angle.scale"), [EDGE + 103, y + 3.2], NOTE)];
+}
+
 /** In the corner below the steepest line: how it is held. */
 function howTo(words: Words): Item[] {
   const items: Item[] = [];
@@ -120,7 +127,7 @@ function howTo(words: Words): Item[] {
     const width = (y - 6) / Math.tan((ANGLES_DEG[3] * Math.PI) / 180) - EDGE - 3;
     const set = wrapped(word(key), [EDGE, y], { ...NOTE, width, leading: TYPE_MM.note * 1.2 }, words);
     items.push(...set.items);
-    y = set.bottom + 5.4;
+    y = set.bottom + 5.2;
   }
   return items;
 }

@@ -8,6 +8,7 @@ import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import { CARD, EDGE, HOLE, RULE } from "./card-size.ts";
 import { cautionColumns, cautionTexts } from "./caution-columns.ts";
+import { ruler } from "./ruler.ts";
 import type { WordKey } from "../words/english.ts";
 
 /** One line of the table: so many steps, and where both straps go, or what stands in the way. */
@@ -41,6 +42,8 @@ const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 68, bark: RIGHT } as
 const TABLE_TOP = 29;
 /** Room of a column's heading, in two lines at most. */
 const HEAD_WIDTH = 28;
+/** Kept below the cautions for the ruler. */
+const SCALE = 5.4;
 const TALLEST = 9;
 /** The most rows that stay legible; half steps go first where there would be more. */
 const MOST_ROWS = 10;
@@ -48,9 +51,10 @@ const MOST_ROWS = 10;
 /** A table to carry in a pocket, A6: steps of one's own from tree to tree, and where both straps go. No map, no phone. */
 export function pocketTableScene(table: PocketTable, words: Words): Scene {
   const cautions = cautionColumns(cautionTexts(), 0, Infinity, words);
-  const bottom = CARD.height - EDGE - cautions.height;
+  const lowest = CARD.height - EDGE - SCALE;
+  const bottom = lowest - cautions.height;
   const below = useText(bottom, words);
-  const set = cautionColumns(cautionTexts(), bottom, CARD.height - EDGE, words);
+  const set = cautionColumns(cautionTexts(), bottom, lowest, words);
   const oneWay = table.rows.every(({ hung }) => hung === undefined || levelWay(overOf(hung)) !== "lower");
   return {
     name: "pocket-table",
@@ -66,8 +70,18 @@ export function pocketTableScene(table: PocketTable, words: Words): Scene {
       ...below.items,
       rule(bottom, RULE.thin),
       ...set.items,
+      ...scaleCheck(),
     ],
   };
+}
+
+/** Along the lower edge, where a finger covers nothing else. */
+function scaleCheck(): Item[] {
+  const y = CARD.height - EDGE - 3.6;
+  return [
+    ...ruler(LEFT, y, 5),
+    text(word("pocket.scale"), [LEFT + 52, y + 3.2], { size: TYPE_MM.note, weight: 500 }),
+  ];
 }
 
 function rule(y: number, width: number): Item {

@@ -4,6 +4,8 @@ import type { Item, XY } from "../scene/scene.ts";
 import { circle, group, line, path, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import type { WordKey } from "../words/english.ts";
+import { pinch } from "./bottleneck-marks.ts";
+import { GROUP_LINE } from "./group-reach.ts";
 import { keepOutCircle, limbSymbol, refusedPair } from "./hazard-symbols.ts";
 import { sign, type SignKind } from "./signs.ts";
 import { neededSymbol, treeSymbol } from "./tree-symbols.ts";
@@ -20,6 +22,9 @@ export type LegendKey =
   | "feet"
   | "tarp"
   | "refused"
+  | "limits"
+  | "knot"
+  | "group"
   | "limb"
   | "drop-circle"
   | "unsure"
@@ -37,6 +42,9 @@ export const LEGEND_ORDER: readonly LegendKey[] = [
   "feet",
   "tarp",
   "refused",
+  "limits",
+  "knot",
+  "group",
   "limb",
   "drop-circle",
   "unsure",
@@ -108,6 +116,23 @@ const SAMPLES: Readonly<Record<LegendKey, (at: XY) => Item>> = {
       { stroke: "ink", width: 1.75, dash: [6, 3], cap: "butt" },
     ),
   refused: ([x, y]) => refusedPair([x - 22, y - 2], [x + 22, y - 2]),
+  limits: (at) => group([pinch(at, 3), circle(at, 3, { fill: "ink" })]),
+  knot: ([x, y]) =>
+    line(
+      [
+        [x - 12, y],
+        [x + 12, y],
+      ],
+      { stroke: "ink", width: 1.5, dash: [1.5, 5], cap: "butt" },
+    ),
+  group: ([x, y]) =>
+    path(
+      [
+        ["M", x - 13, y + 6],
+        ["Q", x, y - 12, x + 13, y + 6],
+      ],
+      GROUP_LINE,
+    ),
   limb: (at) => limbSymbol(at, 22),
   "drop-circle": (at) => keepOutCircle(at, 10, { rim: "no", width: 1.5 }),
   unsure: ([x, y]) =>

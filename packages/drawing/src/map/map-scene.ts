@@ -1,4 +1,4 @@
-import type { Camp, Plan } from "@nightspan/core";
+import type { Bottleneck, Camp, Plan } from "@nightspan/core";
 import { allLookedAtText } from "../card/card-words.ts";
 import { LINE, TYPE } from "../colour/tokens.ts";
 import { name, quantity, word } from "../scene/names.ts";
@@ -6,30 +6,25 @@ import type { Item, Scene, XY } from "../scene/scene.ts";
 import { box, circle, group, stroke } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
+import { knotLabels, limitBoxes, knotLines, limitMarks } from "./bottleneck-marks.ts";
+import { groupCircles, groupLabels, groupReaches, type GroupReach } from "./group-reach.ts";
 import { berthMarks } from "./berth-marks.ts";
 import { placedBerths, type PlacedBerth } from "./placed-berths.ts";
 import { furniture } from "./furniture.ts";
-import { formLines, groundFall, slopeStrokes } from "./ground-lines.ts";
+import { formLines } from "./ground-lines.ts";
 import { groundPlan, type GroundPlan } from "./ground-plan.ts";
 import type { MapTree } from "./map-tree.ts";
 import { dropCircles, hazardLabels, hazardRims } from "./hazard-marks.ts";
 import { refusedPair } from "./hazard-symbols.ts";
-import {
-  boxAround,
-  boxesAlong,
-  boxesRound,
-  placesRound,
-  TakenBoxes,
-  type Box,
-  type LabelPlace,
-} from "./label-placement.ts";
+import { boxAround, boxesAlong, boxesRound, placesRound, TakenBoxes, type Box } from "./label-placement.ts";
 import { legend, type Legend, type LegendKey } from "./legend.ts";
-import { placeLabels, type KeepOff, type LabelWish } from "./map-labels.ts";
+import { placeLabels, type LabelWish } from "./map-labels.ts";
 import { refusedPairs, type TreePair } from "./refused-pairs.ts";
 import { detailOf, inView, mapView, toPx, type MapView, type ViewWish } from "./map-view.ts";
+import { slopeMark } from "./slope-mark.ts";
 import { obstacleSymbol, shapePoints } from "./obstacle-symbols.ts";
 import { sign, SIGN_SIZE, type SignKind } from "./signs.ts";
-import { neededSymbol, stemRadius, stems } from "./tree-symbols.ts";
+import { neededRadius, neededSymbol, stemRadius, stems } from "./tree-symbols.ts";
 
 export interface MapOptions extends ViewWish {
   readonly words: Words;
@@ -45,6 +40,10 @@ export interface MapOptions extends ViewWish {
   readonly names?: boolean;
   /** False leaves out who looked at the trees, for a sheet that says it beside the verdict. */
   readonly lookedAt?: boolean;
+  /** False leaves out what limits how many have a berth, where the plan says what does. */
+  readonly limits?: boolean;
+  /** False leaves out how far from their leader a group may lie. */
+  readonly groups?: boolean;
 }
 
 /** A map, and where on it the ground lies: for a page that turns a press into a place. */
@@ -65,6 +64,8 @@ interface Sheet {
   /** Ids of trees that carry a berth. */
   readonly carrying: ReadonlySet<string>;
   readonly refused: readonly TreePair[];
+  readonly bottleneck?: Bottleneck;
+  readonly reaches: readonly GroupReach[];
 }
 
 /**
@@ -83,44 +84,41 @@ export function mapScene(plan: Plan, camp: Camp, options: MapOptions): MapScene 
     options.words,
   );
   const signs = signMarks(camp, view);
+  const limits = limitsOf(sheet);
   const always = takenBoxes(sheet, [
     ...marks.boxes,
     ...signs.map(({ at }) => boxAround(at, 16, 14)),
     frame.box,
+    ...limits.boxes,
   ]);
   const ifPossible = softBoxes(sheet, marks.edges);
-  const fall = slopeMark(sheet, { always, ifPossible });
-  const labels = placeLabels(
-    [
-      ...hazardLabels(ground, camp, view),
-      ...fall.labels,
-      ...tagLabels(sheet),
-      ...signs.map(({ label }) => label),
-      ...nameLabels(sheet),
-    ],
-    { always, ifPossible },
-    boxAround([view.widthPx / 2, view.heightPx / 2], view.widthPx / 2 - 4, view.heightPx / 2 - 4),
-    options.words,
-  );
+  const fall = slopeMark(ground, camp, view, { always, ifPossible });
+  const wishes = [
+    ...hazardLabels(ground, camp, view),
+    ...fall.labels,
+    ...tagLabels(sheet),
+    ...limits.labels,
+    ...groupLabels(sheet.reaches, hazardRims(ground, camp, view)),
+    ...signs.map(({ label }) => label),
+    ...nameLabels(sheet),
+  ];
+  const paper = boxAround([view.widthPx / 2, view.heightPx / 2], view.widthPx / 2 - 4, view.heightPx / 2 - 4);
+  const labels = placeLabels(wishes, { always, ifPossible }, paper, options.words);
   const lines = ground.sketch ? undefined : formLines(camp, view);
-  const obstacles = (camp.ground?.obstacles ?? []).map((obstacle) =>
-    obstacleSymbol(
-      obstacle,
-      view,
-      sheet.stems.map(({ px }) => px),
-    ),
-  );
   const items = [
     ...(lines === undefined ? [] : [lines]),
     ...dropCircles(ground, camp, view),
-    ...obstacles,
+    ...obstacleMarks(sheet),
     ...fall.items,
+    ...groupCircles(sheet.reaches),
+    ...limits.lines,
     ...marks.tarps,
     ...errorRings(sheet),
     ...marks.bodies,
     group(stems(sheet.stems), { class: "ns-stems" }),
     ...neededMarks(sheet),
     ...refusedMarks(sheet),
+    ...limits.marks,
     ...marks.plates,
     ...signs.map(({ item }) => item),
     group(labels, { class: "ns-labels" }),
@@ -141,7 +139,10 @@ function laidOut(plan: Plan, camp: Camp, options: MapOptions): Sheet {
   const carrying = new Set(ground.berths.flatMap(({ head, foot }) => [head.id, foot.id]));
   const berths = placedBerths(ground, view);
   const refused = options.refused ?? refusedPairs(plan);
-  return { plan, camp, options, ground, view, stems: visible, berths, carrying, refused };
+  const reaches = options.groups === false ? [] : groupReaches(plan, camp, berths, view);
+  const { bottleneck } = plan;
+  const limits = options.limits === false || bottleneck === undefined ? {} : { bottleneck };
+  return { plan, camp, options, ground, view, stems: visible, berths, carrying, refused, reaches, ...limits };
 }
 
 function wordsOf({ plan, camp }: Sheet): Pick<Scene, "name" | "title" | "desc"> {
@@ -149,7 +150,7 @@ function wordsOf({ plan, camp }: Sheet): Pick<Scene, "name" | "title" | "desc"> 
   return {
     name: "map",
     title: word("map.title", { camp: name(camp.name) }),
-    desc: word("map.desc", {
+    desc: word(plan.placed === 1 ? "map.desc-one" : "map.desc", {
       placed: quantity("count", plan.placed, 0),
       verdict: word(`verdict.${plan.verdict}`),
       done: quantity("count", done, 0),
@@ -184,18 +185,47 @@ function lookedLine({ plan, camp, view, options }: Sheet, y: number): Legend {
   return { items: set.items, height: set.lines * 20 + 6 };
 }
 
-function present({ stems, ground, camp, view, carrying, refused }: Sheet): Set<LegendKey> {
+function present({
+  stems,
+  ground,
+  camp,
+  view,
+  carrying,
+  refused,
+  bottleneck,
+  reaches,
+}: Sheet): Set<LegendKey> {
   const keys = new Set<LegendKey>(stems.map(({ state }) => state));
   if (stems.some(({ id, state }) => carrying.has(id) && state === "not-looked-at")) keys.add("needed");
   if (ground.berths.length > 0 && detailOf(view) !== "plate") keys.add("head").add("feet");
   if (ground.berths.length > 0 && detailOf(view) === "leaf") keys.add("tarp");
   if (refused.length > 0) keys.add("refused");
+  if (bottleneck !== undefined) keys.add("limits");
+  if (bottleneck?.knots.some(({ pairs, most }) => pairs.length > most) === true) keys.add("knot");
+  if (reaches.length > 0) keys.add("group");
   const hung = (camp.ground?.obstacles ?? []).some(({ kind }) => kind === "overhead");
   if (hung) keys.add("limb");
   if (hung || keys.has("dead")) keys.add("drop-circle");
   if (unsure(camp)) keys.add("unsure");
   if (detailOf(view) !== "leaf") for (const [kind] of spotsOf(camp)) keys.add(kind);
   return keys;
+}
+
+/** What limits how many have a berth: lines under the berths, marks over the stems, words among the labels. */
+function limitsOf({ bottleneck, stems, carrying }: Sheet) {
+  if (bottleneck === undefined) return { lines: [], marks: [], labels: [], boxes: [] };
+  const places = new Map(
+    stems.map(({ id, px, r, state }) => {
+      const needed = carrying.has(id) && state === "not-looked-at";
+      return [id, { px, r: needed ? neededRadius(r) : r }];
+    }),
+  );
+  return {
+    lines: knotLines(bottleneck, places),
+    marks: limitMarks(bottleneck, places),
+    labels: knotLabels(bottleneck, places),
+    boxes: limitBoxes(bottleneck, places),
+  };
 }
 
 function unsure(camp: Camp): boolean {
@@ -224,6 +254,11 @@ function softBoxes({ ground, camp, view }: Sheet, edges: readonly (readonly XY[]
   ];
   for (const box of boxes) taken.take(box);
   return taken;
+}
+
+function obstacleMarks({ camp, view, stems }: Sheet): Item[] {
+  const places = stems.map(({ px }) => px);
+  return (camp.ground?.obstacles ?? []).map((obstacle) => obstacleSymbol(obstacle, view, places));
 }
 
 function neededMarks({ stems, carrying }: Sheet): Item[] {
@@ -319,46 +354,4 @@ function nameLabels({ berths, view, options }: Sheet): LabelWish[] {
     class: "ns-name",
     ref: `berth/${berth.id}`,
   }));
-}
-
-/** The slope's strokes where there is room, and how steep it is in words. */
-function slopeMark(
-  { camp, view, ground }: Sheet,
-  { always, ifPossible }: KeepOff,
-): { items: Item[]; labels: LabelWish[] } {
-  const fall = ground.sketch ? undefined : groundFall(camp);
-  if (fall === undefined || fall.riseRatio < 0.01) return { items: [], labels: [] };
-  const rims = hazardRims(ground, camp, view);
-  const outside = ([x, y]: XY): boolean => rims.every(({ at, r }) => Math.hypot(at[0] - x, at[1] - y) > r);
-  const free = corners(view).filter((place) => outside(place) && always.isFree(boxAround(place, 34, 30)));
-  const clear = (half: number): XY | undefined =>
-    free.find((place) => ifPossible.isFree(boxAround(place, half)));
-  const at = clear(44) ?? clear(30) ?? clear(24) ?? free[0];
-  if (at === undefined) return { items: [], labels: [] };
-  always.take(boxAround(at, 28));
-  const label: LabelWish = {
-    item: quantity("slope", fall.riseRatio, 0),
-    size: TYPE.note,
-    weight: 600,
-    fill: "ink",
-    places: belowFirst(placesRound(at, 30, TYPE.note)),
-    needed: true,
-    class: "ns-slope-words",
-  };
-  return { items: [slopeStrokes(at, fall)], labels: [label] };
-}
-
-/** Beneath or above a sign its words are not taken for a tag beside it. */
-function belowFirst([right, left, below, above, ...corners]: readonly LabelPlace[]): LabelPlace[] {
-  return [below, above, right, left, ...corners].filter((place) => place !== undefined);
-}
-
-/** Places for a sign of the whole ground: from the lower right corner inward. */
-function corners({ widthPx, heightPx }: MapView): XY[] {
-  const shares = Array.from({ length: 17 }, (_, index) => 0.94 - index * 0.055);
-  const places = shares.flatMap((x) => shares.map((y): XY => [x, y]));
-  const fromCorner = ([x, y]: XY): number => Math.min(1 - x, 1 - y) * 2 + (1 - x) + (1 - y);
-  return places
-    .sort((one, other) => fromCorner(one) - fromCorner(other))
-    .map(([x, y]) => [x * widthPx, y * heightPx]);
 }

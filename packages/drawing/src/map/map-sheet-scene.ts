@@ -1,4 +1,4 @@
-import { CAUTION_KEYS, DEFER_KEYS, type Camp, type Plan } from "@nightspan/core";
+import { CAUTION_KEYS, DEFER_KEYS, type Camp, type Plan, type RobustCount } from "@nightspan/core";
 import { allLookedAtText, listed, notCheckedText, sentences } from "../card/card-words.ts";
 import { TYPE } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
@@ -104,6 +104,7 @@ function footer(
   const unchecked = notCheckedText(plan.notChecked);
   const texts: readonly (readonly [TextItem, 600 | 500])[] = [
     [sentencesOf([allLookedAtText(plan, camp), ...(unchecked === undefined ? [] : [unchecked])]), 600],
+    ...(plan.robust === undefined ? [] : [[robustText(plan.robust), 500] as const]),
     [sentences(CAUTION_KEYS.map((key) => word(`caution.${key}`))), 500],
     [word("defer.all", { who: listed(DEFER_KEYS.map((key) => word(`defer.${key}`))) }), 500],
   ];
@@ -124,6 +125,13 @@ function footer(
     y = set.bottom + 26;
   }
   return { items, bottom: y - 26 };
+}
+
+/** What positions that are off would do to the number who have a berth. */
+function robustText({ errorM, placed }: RobustCount): TextItem {
+  const error = quantity("length", errorM, 2);
+  if (placed === 0) return word("map.robust-none", { error });
+  return word("map.robust", { error, placed: quantity("count", placed, 0) });
 }
 
 function sentencesOf([first, second]: readonly TextItem[]): TextItem {

@@ -46,11 +46,16 @@ export function neededSymbol(at: XY, r: number, ref?: string): Item {
   const marks = { class: "ns-tree ns-tree-needed", ...(ref === undefined ? {} : { ref }) };
   return group(
     [
-      circle(at, Math.max(NEEDED_R, r + 6), { fill: "look", stroke: "ink", width: 2 }),
+      circle(at, neededRadius(r), { fill: "look", stroke: "ink", width: 2 }),
       circle(at, r, { fill: "paper", stroke: "ink", width: 2, dash: [2.6, 2.6], cap: "butt" }),
     ],
     marks,
   );
+}
+
+/** The radius of the disc under such a stem [px]. */
+export function neededRadius(r: number): number {
+  return Math.max(NEEDED_R, r + 6);
 }
 
 /** Stems in as few groups as there are states; the group carries the ink. */

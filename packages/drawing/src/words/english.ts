@@ -34,6 +34,8 @@ export const ENGLISH = {
   "map.title": "Map of {camp}",
   "map.desc":
     "Trees to scale, hazards and {placed} berths. Verdict: {verdict}. Trees looked at: {done} of {of}. Names and tags are in the list of berths.",
+  "map.desc-one":
+    "Trees to scale, hazards and one berth. Verdict: {verdict}. Trees looked at: {done} of {of}. Names and tags are in the list of berths.",
   "map.berth": "Berth {berth}, {sleeper}: head at {head}, foot at {foot}. {verdict}",
   "map.sketch": "sketch, not to scale",
   "map.fire": "fire, {setback} clear",
@@ -51,6 +53,10 @@ export const ENGLISH = {
   "map.berths": "{count} berths",
   "map.plates": "{first} to {last}",
   "map.question": "?",
+  "map.knot": "{most} of {pairs} at once",
+  "map.group": "group {group}, {within}",
+  "map.robust": "Were positions off by up to {error}, at least {placed} would still have a berth.",
+  "map.robust-none": "Were positions off by up to {error}, nobody’s berth is certain.",
 
   "legend.looked-at": "looked at, sound",
   "legend.not-looked-at": "nobody looked yet",
@@ -62,6 +68,9 @@ export const ENGLISH = {
   "legend.head": "head",
   "legend.feet": "feet",
   "legend.refused": "pair refused",
+  "legend.limits": "limits how many have a berth",
+  "legend.knot": "only some of these pairs at once",
+  "legend.group": "reach of a group from its leader",
   "legend.limb": "hung-up limb",
   "legend.drop-circle": "keep out, ticks point in",
   "legend.tarp": "tarp and pegs",
@@ -102,6 +111,11 @@ export const ENGLISH = {
   "berth.step-it-out": "{span} bark to bark: step it out",
   "berth.low-and-seat": "lowest cloth {low}, seat {seat}",
   "berth.range": "{low} to {high}",
+  "berth.set-by": "set by {name}",
+  "berth.window": "serves, from trunk middle to trunk middle",
+  "berth.window-range": "trunk to trunk, middles: {low} to {high} serves",
+  "berth.nearer": "nearer: {limit}",
+  "berth.farther": "farther: {limit}",
   "berth.above": "above: {limit}",
   "berth.below": "below: {limit}",
 
@@ -262,6 +276,7 @@ export const ENGLISH = {
   "angle.name": "Strap angle",
   "angle.range": "House rule: {low} to {high}. 30° is aimed at: 58 cm down on a metre along.",
   "angle.run": "a metre along, level",
+  "angle.scale": "printed true: 10 cm",
   "angle.hold":
     "Somebody lies in the hammock. Hold the upper left corner where the strap leaves the bark, the upper edge level.",
   "angle.read":
@@ -279,6 +294,7 @@ export const ENGLISH = {
   "pocket.foot-higher": "FOOT higher, level across",
   "pocket.bark": "bark to cloth",
   "pocket.not": "do not hang: {limit}",
+  "pocket.scale": "printed true: 5 cm",
   "pocket.use": "Step from tree to tree. Find your steps. Both straps at once, then sit low and correct.",
   "pocket.level": "For level ground. On a slope sight the foot strap level across from the head strap.",
 

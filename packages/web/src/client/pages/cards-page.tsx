@@ -1,10 +1,17 @@
-import { angleCardScene, cardBackScene, cardScene, pocketTableScene, type Scene } from "@nightspan/drawing";
+import {
+  angleCardScene,
+  cardBackScene,
+  cardScene,
+  pocketTables,
+  pocketTableScene,
+  type Scene,
+} from "@nightspan/drawing";
 import { labels, measure } from "@nightspan/edge";
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
-import { pocketTables } from "../state/pocket-tables.ts";
+
 import { saveCard } from "../state/save-card.ts";
 import { saveCampFile, savePlanFile } from "../state/save-files.ts";
 import { Button } from "../ui/button.tsx";

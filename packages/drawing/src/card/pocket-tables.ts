@@ -1,5 +1,5 @@
 import { DEFAULTS, findHangKit, pocketTable, type Camp, type Plan } from "@nightspan/core";
-import type { PocketTable } from "@nightspan/drawing";
+import type { PocketTable } from "./pocket-table-scene.ts";
 
 /** The pocket table of everybody who has a berth, in the kit they would hang in, between trunks of the usual size. */
 export function pocketTables(plan: Plan, camp: Camp): readonly PocketTable[] {

@@ -22,9 +22,35 @@ const HANG = {
 
 describe("the models by name", () => {
   it("are these", () => {
-    expect(MODEL_NAMES).toEqual(["two-cable", "catenary", "elastic-catenary", "hang", "trunk", "layout"]);
+    expect(MODEL_NAMES).toEqual([
+      "two-cable",
+      "catenary",
+      "elastic-catenary",
+      "hang",
+      "trunk",
+      "layout",
+      "cutting",
+      "assignment",
+    ]);
     expect(fields("tarot", {})).toEqual(["NAME"]);
     expect(fields("__proto__", {})).toEqual(["NAME"]);
+  });
+
+  it("say what they need in words of their own, whatever comes in", () => {
+    const odd = [undefined, null, [], 3, "x", true, {}, { head: [], hammock: 1, trees: {}, rules: [] }];
+    for (const name of MODEL_NAMES) {
+      for (const input of [...odd, { suspension: { type: 3 }, sleeper: null, night: 1, stock: [[]] }]) {
+        const answer = runModel(name, input);
+        const needs = answer.ok ? [] : answer.refusals.map(({ need }) => need);
+        expect(needs.length, name).toBeGreaterThan(0);
+        for (const need of needs) expect(need).not.toMatch(/invalid|expected|undefined|received/i);
+      }
+    }
+    const hang = runModel("hang", { ...HANG, head: [], hammock: null });
+    expect(hang.ok ? [] : hang.refusals.map(({ field, need }) => [field, need])).toEqual([
+      ["head", "an object"],
+      ["hammock", "an object"],
+    ]);
   });
 
   it("share 122 N on cables at 37° and 53° as 73.4 and 97.4 N", () => {

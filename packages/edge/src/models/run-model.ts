@@ -1,5 +1,7 @@
 import { refuse, type Outcome } from "@nightspan/core";
+import { assignmentDoor } from "./assignment-door.ts";
 import { catenaryDoor, elasticCatenaryDoor } from "./catenary-doors.ts";
+import { cuttingDoor } from "./cutting-door.ts";
 import type { Door, ModelAnswer, ModelTools } from "./door.ts";
 import { hangDoor } from "./hang-door.ts";
 import { layoutDoor } from "./layout-door.ts";
@@ -13,6 +15,8 @@ const DOORS: Readonly<Record<string, Door>> = {
   hang: hangDoor,
   trunk: trunkDoor,
   layout: layoutDoor,
+  cutting: cuttingDoor,
+  assignment: assignmentDoor,
 };
 
 /** The models that are built, by name, each with what it is about. */

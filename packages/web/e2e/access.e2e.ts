@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { AxeResults } from "axe-core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESK, openExample, PHONE, ROOT, show, startBrowser, visit, type Visit } from "./app.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { DESK, openExample, PHONE, ROOT, show, visitFor } from "./app.ts";
 
 const AXE = readFileSync(join(ROOT, "node_modules/axe-core/axe.min.js"), "utf8");
 const VIEWS = [
@@ -38,17 +38,9 @@ describe.each([
   ["phone", PHONE],
   ["desk", DESK],
 ] as const)("for everybody, on a %s", (_name, viewport) => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser, viewport);
-    await openExample(now.page);
-    await now.page.evaluate(AXE);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
+  const now = visitFor(viewport, async (visit) => {
+    await openExample(visit.page);
+    await visit.page.evaluate(AXE);
   });
 
   it.each(["light", "dark", "red-night"])("has no serious fault on any view in %s", async (theme) => {
@@ -69,16 +61,7 @@ describe.each([
 });
 
 describe("by keyboard alone", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser, DESK);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor(DESK);
 
   /** Goes on with Tab until the thing of that name has the focus, then presses Enter. */
   async function reach(name: RegExp): Promise<void> {

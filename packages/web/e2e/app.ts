@@ -1,13 +1,14 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { chromium, type Browser, type BrowserContext, type Page } from "playwright-core";
+import { afterAll, beforeAll } from "vitest";
 import { findBrowser } from "../../../tools/browser.mjs";
 import { buildApp } from "../../../tools/build.mjs";
 import { serve } from "../../../tools/serve.mjs";
 
 export const ROOT = join(import.meta.dirname, "../../..");
 export const PHONE = { width: 390, height: 844 };
-export const DESK = { width: 1440, height: 900 };
+export const DESK = { width: 1280, height: 900 };
 
 const STAMP = join(ROOT, "node_modules/.cache/nightspan-app-built");
 
@@ -23,6 +24,7 @@ export async function builtApp(): Promise<string> {
 }
 
 export interface Visit {
+  readonly browser: Browser;
   readonly context: BrowserContext;
   readonly page: Page;
   readonly url: string;
@@ -65,6 +67,7 @@ export async function visit(browser: Browser, viewport = PHONE, keeping = true):
     serving = false;
   };
   return {
+    browser,
     context,
     page,
     url: server.url,
@@ -77,6 +80,44 @@ export async function visit(browser: Browser, viewport = PHONE, keeping = true):
       await context.close();
       await close();
     },
+  };
+}
+
+/** One visit for all tests of a block, ended with it; `begin` comes before the first test. */
+export function visitFor(viewport = PHONE, begin?: (visit: Visit) => Promise<void>): Visit {
+  let browser: Browser | undefined;
+  let now: Visit | undefined;
+  beforeAll(async () => {
+    browser = await startBrowser();
+    now = await visit(browser, viewport);
+    await begin?.(now);
+  });
+  afterAll(async () => {
+    await now?.end();
+    await browser?.close();
+  });
+  const ready = (): Visit => {
+    if (now === undefined) throw new Error("the visit has not begun");
+    return now;
+  };
+  return {
+    get browser() {
+      return ready().browser;
+    },
+    get context() {
+      return ready().context;
+    },
+    get page() {
+      return ready().page;
+    },
+    get url() {
+      return ready().url;
+    },
+    get complaints() {
+      return ready().complaints;
+    },
+    goOffline: () => ready().goOffline(),
+    end: () => ready().end(),
   };
 }
 
@@ -109,4 +150,5 @@ export async function show(page: Page, hash: string): Promise<void> {
     location.hash = to;
   }, hash);
   await page.waitForTimeout(100);
+  await page.waitForSelector(".page-coming", { state: "detached" });
 }

@@ -1,19 +1,10 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openExample, show, startBrowser, untilPlanned, visit, type Visit } from "./app.ts";
+import { describe, expect, it } from "vitest";
+import { openExample, PHONE, show, untilPlanned, visitFor } from "./app.ts";
 
 describe("one berth", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
-    await openExample(now.page);
-    await show(now.page, "#/berth/3");
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
+  const now = visitFor(PHONE, async (visit) => {
+    await openExample(visit.page);
+    await show(visit.page, "#/berth/3");
   });
 
   const window = () => now.page.locator(".span-window p").textContent();
@@ -77,7 +68,7 @@ describe("one berth", () => {
   it("says what a house cap costs, once there is one that binds", async () => {
     expect(await now.page.locator(".cap-cost").count()).toBe(0);
     await show(now.page, "#/rules");
-    await now.page.getByLabel("Strap at most at").fill("1.6");
+    await now.page.getByRole("textbox", { name: "Strap at most at" }).fill("1.6");
     await untilPlanned(now.page);
     for (let id = 1; id <= 14; id += 1) {
       await show(now.page, `#/berth/${id}`);
@@ -88,7 +79,7 @@ describe("one berth", () => {
 
   it("says why so few have a berth, and what one change alone would do", async () => {
     await show(now.page, "#/rules");
-    await now.page.getByLabel("Strap at most at").fill("1.4");
+    await now.page.getByRole("textbox", { name: "Strap at most at" }).fill("1.4");
     await untilPlanned(now.page);
     await show(now.page, "#/map");
     await now.page.getByText("Why so few?").click();

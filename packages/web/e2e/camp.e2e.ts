@@ -1,20 +1,9 @@
 import { readFileSync } from "node:fs";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESK, openExample, show, startBrowser, untilPlanned, visit, type Visit } from "./app.ts";
+import { describe, expect, it } from "vitest";
+import { DESK, openExample, show, untilPlanned, visitFor } from "./app.ts";
 
 describe("a group in a wood", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser, DESK);
-    await openExample(now.page);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor(DESK, ({ page }) => openExample(page));
 
   it("shows the map with every berth, worst first in the list", async () => {
     expect(await now.page.locator(".camp-count").textContent()).toContain("14 of 14 have a berth");

@@ -1,20 +1,10 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { DESK, openExample, show, startBrowser, untilPlanned, visit, type Visit } from "./app.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { DESK, openExample, show, untilPlanned, visit, visitFor } from "./app.ts";
 import { crowdedWood } from "./crowded-wood.ts";
 
 describe("what goes wrong", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser, DESK);
-    await openExample(now.page);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor(DESK, ({ page }) => openExample(page));
 
   async function openFile(page: Page, name: string, text: string): Promise<void> {
     await show(page, "#/");
@@ -97,7 +87,7 @@ describe("what goes wrong", () => {
   });
 
   it("can be stopped while it works, and keeps the plan it has", async () => {
-    const { page, end } = await visit(browser, DESK, false);
+    const { page, end } = await visit(now.browser, DESK, false);
     await openExample(page);
     // The solver's file is held back, so the work cannot end by itself.
     let letThrough = (): void => undefined;
@@ -128,7 +118,7 @@ describe("what goes wrong", () => {
   });
 
   it("says plainly when it made a mistake, and keeps the camp", async () => {
-    const fresh = await visit(browser);
+    const fresh = await visit(now.browser);
     await openExample(fresh.page);
     await fresh.page.evaluate(() => {
       setTimeout(() => {

@@ -1,18 +1,8 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openExample, show, startBrowser, visit, type Visit } from "./app.ts";
+import { describe, expect, it } from "vitest";
+import { openExample, show, visitFor } from "./app.ts";
 
 describe("first screen on a phone", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor();
 
   const heights = () =>
     now.page.evaluate(() => ({ page: document.documentElement.scrollHeight, screen: innerHeight }));

@@ -1,6 +1,6 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { openExample, show, startBrowser, visit, type Visit } from "./app.ts";
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, it } from "vitest";
+import { openExample, PHONE, show, visitFor } from "./app.ts";
 
 /** Counting presses, which may follow one another at once. */
 const QUICK: readonly unknown[] = ["Less", "More"];
@@ -14,17 +14,7 @@ async function press(page: Page, ...names: readonly (string | RegExp)[]): Promis
 }
 
 describe("on the spot", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
-    await openExample(now.page);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor(PHONE, ({ page }) => openExample(page));
   beforeEach(async () => {
     await show(now.page, "#/berth/3");
     await press(now.page, "Check it on the spot");

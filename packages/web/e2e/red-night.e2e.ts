@@ -1,6 +1,6 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openExample, show, startBrowser, visit, type Visit } from "./app.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openExample, PHONE, show, visitFor } from "./app.ts";
 
 interface Light {
   /** Share of the screen that is lit at all. */
@@ -37,18 +37,10 @@ async function lightOf(page: Page): Promise<Light> {
 }
 
 describe("red by night", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
-    await openExample(now.page);
-    await show(now.page, "#/");
-    await now.page.getByRole("button", { name: "Red night" }).click();
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
+  const now = visitFor(PHONE, async (visit) => {
+    await openExample(visit.page);
+    await show(visit.page, "#/");
+    await visit.page.getByRole("button", { name: "Red night" }).click();
   });
 
   it.each([

@@ -1,30 +1,21 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { PlannerReply, PlannerRequest } from "../src/shared/planner-messages.ts";
-import { builtApp, startBrowser, visit, waitUntilKept, type Visit } from "./app.ts";
+import { builtApp, PHONE, visitFor, waitUntilKept } from "./app.ts";
 import { crowdedWood } from "./crowded-wood.ts";
 
 describe("the solver in the built app", () => {
-  let browser: Browser;
-  let now: Visit;
   let workerPath: string;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
+  const now = visitFor(PHONE, async (visit) => {
     const name = readdirSync(join(await builtApp(), "assets")).find((file) =>
       /^planner\.worker-.*\.js$/.test(file),
     );
     workerPath = `assets/${name ?? "missing"}`;
-    await waitUntilKept(now.page);
-    await now.goOffline();
-    await now.page.reload();
-    await now.page.waitForSelector(".door");
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
+    await waitUntilKept(visit.page);
+    await visit.goOffline();
+    await visit.page.reload();
+    await visit.page.waitForSelector(".door");
   });
 
   /** Asks the app's own worker file, in the app's own page, and waits for the last word. */

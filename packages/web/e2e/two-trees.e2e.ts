@@ -1,18 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startBrowser, visit, waitUntilKept, type Visit } from "./app.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { visitFor, waitUntilKept } from "./app.ts";
 
 describe("two trees, tonight", () => {
-  let browser: Browser;
-  let now: Visit;
-  beforeAll(async () => {
-    browser = await startBrowser();
-    now = await visit(browser);
-  });
-  afterAll(async () => {
-    await now.end();
-    await browser.close();
-  });
+  const now = visitFor();
 
   /** The way from the first screen to the answer. Returns how many taps it took. */
   async function walk(page: Page): Promise<number> {

@@ -12,7 +12,7 @@ import { serve } from "../../../tools/serve.mjs";
 
 const ROOT = join(import.meta.dirname, "../../..");
 const OUT = join(ROOT, "out", "shots");
-const SIZES = { phone: { width: 390, height: 844 }, desk: { width: 1440, height: 900 } };
+const SIZES = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 900 } };
 
 /** @type {Record<string, (page: Page) => Promise<void>>} */
 const VIEWS = {

@@ -2,18 +2,9 @@ import { Component, type ComponentChildren } from "preact";
 import { opened } from "./state/camp-store.ts";
 import { describe, mistake, showMistake } from "./state/mistake.ts";
 import { route } from "./state/route.ts";
-import { BerthPage } from "./pages/berth-page.tsx";
-import { CardsPage } from "./pages/cards-page.tsx";
 import { FirstPage } from "./pages/first-page.tsx";
-import { GroundPage } from "./pages/ground-page.tsx";
-import { KitPage } from "./pages/kit-page.tsx";
-import { MapPage } from "./pages/map-page.tsx";
-import { NightPage } from "./pages/night-page.tsx";
-import { RulesPage } from "./pages/rules-page.tsx";
-import { SleepersPage } from "./pages/sleepers-page.tsx";
-import { SpotPage } from "./pages/spot-page.tsx";
+import { LAZY } from "./pages/lazy-pages.ts";
 import { StartPage } from "./pages/start-page.tsx";
-import { StorePage } from "./pages/store-page.tsx";
 import { TonightPage } from "./pages/tonight-page.tsx";
 import { FileFaults } from "./ui/file-faults.tsx";
 import { MistakeScreen } from "./ui/mistake-screen.tsx";
@@ -45,23 +36,15 @@ function toContent(event: Event): void {
 function Page() {
   const now = route.value;
   if (now.page === "first") return <FirstPage />;
-  if (now.page === "store") return <StorePage />;
-  if (now.page === "tonight") return <TonightPage step={now.step} />;
+  if (now.page === "store") return <LAZY.store />;
+  if (now.page === "tonight")
+    return now.step === "answer" ? <LAZY.answer /> : <TonightPage step={now.step} />;
   if (now.page === "start" || opened.value === undefined) return <StartPage />;
-  if (now.page === "spot") return <SpotPage id={now.berth} />;
-  if (now.page === "berth") return <BerthPage key={now.berth} id={now.berth} />;
-  return PAGES[now.page]();
+  if (now.page === "spot") return <LAZY.spot id={now.berth} />;
+  if (now.page === "berth") return <LAZY.berth key={now.berth} id={now.berth} />;
+  const CampPage = LAZY[now.page];
+  return <CampPage />;
 }
-
-const PAGES = {
-  map: () => <MapPage />,
-  sleepers: () => <SleepersPage />,
-  ground: () => <GroundPage />,
-  kit: () => <KitPage />,
-  night: () => <NightPage />,
-  rules: () => <RulesPage />,
-  cards: () => <CardsPage />,
-} as const;
 
 /** A fault while drawing a page is our own mistake too. */
 class Guard extends Component<{ readonly children: ComponentChildren }> {

@@ -7,6 +7,7 @@ import "./style/base.css";
 import "./style/first.css";
 import "./style/frame.css";
 import "./style/form.css";
+import "./style/rules.css";
 import "./style/map.css";
 import "./style/berth.css";
 import "./style/tonight.css";
@@ -14,6 +15,7 @@ import "./style/spot.css";
 import "./style/cards.css";
 import { render } from "preact";
 import { App } from "./app.tsx";
+import { bringPages } from "./pages/lazy-pages.ts";
 import { recallCamp } from "./state/camp-store.ts";
 import { followDrops } from "./state/drop-files.ts";
 import { followScripts } from "./state/faces.ts";
@@ -37,8 +39,12 @@ async function start(): Promise<void> {
   const root = document.getElementById("app");
   if (root === null) throw new Error("the page has no place for the app");
   render(<App />, root);
+  setTimeout(bringPages, AFTER_FIRST_VIEW_MS);
   await keepApp();
 }
+
+/** The first view is painted and answers before the other pages come. */
+const AFTER_FIRST_VIEW_MS = 200;
 
 function wantedCamp(): "last" | "tonight" | "none" {
   const { page } = route.value;

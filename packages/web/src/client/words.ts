@@ -1,3 +1,4 @@
+import { RULES_WORDS } from "./rules/rules-words.ts";
 import { SPOT_WORDS } from "./spot/spot-words.ts";
 import { TONIGHT_WORDS } from "./tonight-words.ts";
 
@@ -314,36 +315,7 @@ export const WORDS = {
     stop: "Stop at gusts of",
     notChecked: "The night is shown on map and cards. Warmth, rain and wind on the tarp are not checked yet.",
   },
-  rules: {
-    title: "House rules",
-    lead: "The limits of the land manager and of your organisation win over these.",
-    preset: "Start from",
-    cautious: "cautious",
-    usual: "usual",
-    backcountry: "backcountry",
-    spanMin: "Least span",
-    spanMax: "Most span",
-    spanIdeal: "Wished span",
-    trunkMin: "Least trunk",
-    strapWidth: "Least strap width",
-    perTree: "Hammocks on a tree",
-    strapHeight: "Strap at most at",
-    lowPoint: "Lowest cloth at most at",
-    designFactor: "Breaking load over pull",
-    angleMin: "Flattest strap",
-    angleMax: "Steepest strap",
-    deadTree: "Clear of dead trees, in their heights",
-    doubtfulTree: "Clear of doubtful trees, in their heights",
-    tarpHalf: "Half width of a berth",
-    setbacks: "Keep clear of",
-    fire: "Fire",
-    path: "Path",
-    water: "Water",
-    building: "Building",
-    rock: "Rock",
-    other: "Other",
-    noCap: "no cap",
-  },
+  rules: RULES_WORDS,
   planning: {
     stale: "From before your change.",
     working: "Looking for berths.",

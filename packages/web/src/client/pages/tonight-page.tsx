@@ -8,12 +8,10 @@ import { HalfStepper } from "../ui/half-stepper.tsx";
 import { sayHalves } from "../ui/say-halves.ts";
 import { PlainTop } from "../ui/plain-top.tsx";
 import { WORDS } from "../words.ts";
-import { TonightAnswer } from "./tonight-answer.tsx";
 import { LookUpPicture } from "../ui/look-up-picture.tsx";
 
 /** Two trees, tonight: one question a page, and a sentence for each tree at the end. */
-export function TonightPage({ step }: { readonly step: TonightStep }) {
-  if (step === "answer") return <TonightAnswer />;
+export function TonightPage({ step }: { readonly step: Exclude<TonightStep, "answer"> }) {
   if (step === "ground") return <GroundTonight />;
   if (step === "steps") return <StepsStep />;
   if (step === "stature") return <StatureStep />;

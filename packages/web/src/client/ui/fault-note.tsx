@@ -1,17 +1,16 @@
 import type { Refusal } from "@nightspan/core";
-import { writePath, type DocumentPath } from "../state/document-path.ts";
 import { fill, WORDS } from "../words.ts";
 
 interface FaultNoteProps {
   readonly id: string;
   readonly refusals: readonly Refusal[];
   /** The field that was changed; a fault elsewhere names its own. */
-  readonly at: DocumentPath;
+  readonly at: string;
 }
 
 /** What was found in a field, and what is needed. */
 export function FaultNote({ id, refusals, at }: FaultNoteProps) {
-  const here = writePath(at);
+  const here = at;
   return (
     <div class="fault" id={id} role="status">
       {refusals.map((refusal) => (

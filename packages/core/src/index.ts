@@ -4,6 +4,7 @@ export * from "./numeric/public.ts";
 export * from "./geometry/public.ts";
 export * from "./statics/public.ts";
 export * from "./heat/public.ts";
+export * from "./shelter/public.ts";
 export * from "./site/public.ts";
 export * from "./plan/public.ts";
 export * from "./planning/public.ts";

@@ -31,6 +31,11 @@ describe("the models by name", () => {
       "layout",
       "cutting",
       "assignment",
+      "drop-speed",
+      "rain-reach",
+      "wind-load",
+      "sun",
+      "dew-point",
     ]);
     expect(fields("tarot", {})).toEqual(["NAME"]);
     expect(fields("__proto__", {})).toEqual(["NAME"]);

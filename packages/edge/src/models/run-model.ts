@@ -2,11 +2,16 @@ import { refuse, type Outcome } from "@nightspan/core";
 import { assignmentDoor } from "./assignment-door.ts";
 import { catenaryDoor, elasticCatenaryDoor } from "./catenary-doors.ts";
 import { cuttingDoor } from "./cutting-door.ts";
+import { dewPointDoor } from "./dew-point-door.ts";
 import type { Door, ModelAnswer, ModelTools } from "./door.ts";
+import { dropSpeedDoor } from "./drop-speed-door.ts";
 import { hangDoor } from "./hang-door.ts";
 import { layoutDoor } from "./layout-door.ts";
+import { rainReachDoor } from "./rain-reach-door.ts";
+import { sunDoor } from "./sun-door.ts";
 import { trunkDoor } from "./trunk-door.ts";
 import { twoCableDoor } from "./two-cable-door.ts";
+import { windLoadDoor } from "./wind-load-door.ts";
 
 const DOORS: Readonly<Record<string, Door>> = {
   "two-cable": twoCableDoor,
@@ -17,6 +22,11 @@ const DOORS: Readonly<Record<string, Door>> = {
   layout: layoutDoor,
   cutting: cuttingDoor,
   assignment: assignmentDoor,
+  "drop-speed": dropSpeedDoor,
+  "rain-reach": rainReachDoor,
+  "wind-load": windLoadDoor,
+  sun: sunDoor,
+  "dew-point": dewPointDoor,
 };
 
 /** The models that are built, by name, each with what it is about. */

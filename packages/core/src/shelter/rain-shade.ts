@@ -1,0 +1,113 @@
+import type { Point3 } from "./ground-plane.ts";
+import type { Panel } from "./tarp-geometry.ts";
+
+/** Slopes of rain, level metres a metre of fall, that a panel keeps off a point: pairs from–to, in no order. */
+export type Slopes = number[];
+
+/**
+ * Which slopes of rain the panels keep off a point.
+ *
+ *   upwind of the point, in the upright plane of the wind, a panel shows as a segment; it covers all slopes between its ends
+ *
+ * Nothing is sampled over drop sizes: a segment covers a whole range of fall speeds at once.
+ *
+ * Shapes   a point, a level unit direction from which the wind comes, flat panels (also hollow ones) → ranges of slope ≥ 0
+ * Units    metres → level metres a metre of fall
+ * Holds    any flat polygon; one that lies edge on in the plane of the wind covers nothing
+ * Error    exact for straight rays: even wind over the height of the tarp
+ * Source   rain-shade (handbook/shelter.md)
+ */
+export function coveredSlopes(
+  point: Point3,
+  upwindX: number,
+  upwindY: number,
+  panels: readonly Panel[],
+): Slopes {
+  const slopes: Slopes = [];
+  for (const { corners } of panels) addPanel(slopes, point, upwindX, upwindY, corners);
+  return slopes;
+}
+
+/** Crossings of the panel being cut: distance upwind and height over the point, two numbers each. */
+const cut: number[] = [];
+
+function addPanel(slopes: Slopes, point: Point3, upX: number, upY: number, corners: readonly Point3[]): void {
+  const last = corners[corners.length - 1];
+  if (last === undefined) return;
+  const [px, py, pz] = point;
+  cut.length = 0;
+  let fromAside = (last[1] - py) * upX - (last[0] - px) * upY;
+  let fromAlong = (last[0] - px) * upX + (last[1] - py) * upY;
+  let fromHigh = last[2] - pz;
+  for (const [x, y, z] of corners) {
+    const aside = (y - py) * upX - (x - px) * upY;
+    const along = (x - px) * upX + (y - py) * upY;
+    const high = z - pz;
+    if (aside < 0 !== fromAside < 0) {
+      const share = fromAside / (fromAside - aside);
+      cut.push(fromAlong + share * (along - fromAlong), fromHigh + share * (high - fromHigh));
+    }
+    [fromAside, fromAlong, fromHigh] = [aside, along, high];
+  }
+  if (cut.length === 4) addSegment(slopes, cut[0] ?? 0, cut[1] ?? 0, cut[2] ?? 0, cut[3] ?? 0);
+  else if (cut.length > 4) addSegments(slopes);
+}
+
+/** A hollow panel is cut more than twice: inside between the first and second crossing along its line, and so on. */
+function addSegments(slopes: Slopes): void {
+  const crossings = Array.from({ length: cut.length / 2 }, (_, index) => [
+    cut[2 * index] ?? 0,
+    cut[2 * index + 1] ?? 0,
+  ]);
+  crossings.sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0) || (a[1] ?? 0) - (b[1] ?? 0));
+  for (let index = 0; index + 1 < crossings.length; index += 2) {
+    const [from, to] = [crossings[index], crossings[index + 1]];
+    addSegment(slopes, from?.[0] ?? 0, from?.[1] ?? 0, to?.[0] ?? 0, to?.[1] ?? 0);
+  }
+}
+
+/** Slopes covered by one segment of the upright plane: cut off where it is not above the point, and downwind. */
+function addSegment(slopes: Slopes, along0: number, high0: number, along1: number, high1: number): void {
+  let [a0, h0, a1, h1] = [along0, high0, along1, high1];
+  if (h0 < LOWEST_M && h1 < LOWEST_M) return;
+  if (h0 < LOWEST_M || h1 < LOWEST_M) {
+    const share = (LOWEST_M - h0) / (h1 - h0);
+    const along = a0 + share * (a1 - a0);
+    if (h0 < LOWEST_M) [a0, h0] = [along, LOWEST_M];
+    else [a1, h1] = [along, LOWEST_M];
+  }
+  const [first, second] = [a0 / h0, a1 / h1];
+  const low = Math.max(0, Math.min(first, second));
+  const high = Math.max(first, second);
+  if (high >= 0) slopes.push(low, high);
+}
+
+/** What is no more than a hair above the point counts as level with it. */
+const LOWEST_M = 1e-9;
+
+/**
+ * Ranges put in order and joined where they overlap, in place.
+ *
+ * Shapes   pairs from–to in no order → pairs in order, none overlapping
+ */
+export function joined(slopes: Slopes): Slopes {
+  if (slopes.length <= 2) return slopes;
+  if (slopes.length === 4) return joinedTwo(slopes);
+  const pairs = Array.from({ length: slopes.length / 2 }, (_, index) => index);
+  pairs.sort((a, b) => (slopes[2 * a] ?? 0) - (slopes[2 * b] ?? 0));
+  const sorted = pairs.flatMap((index) => [slopes[2 * index] ?? 0, slopes[2 * index + 1] ?? 0]);
+  const whole: Slopes = [];
+  for (let index = 0; index < sorted.length; index += 2) {
+    const [low, high] = [sorted[index] ?? 0, sorted[index + 1] ?? 0];
+    const end = whole.length - 1;
+    if (end > 0 && low <= (whole[end] ?? 0)) whole[end] = Math.max(whole[end] ?? 0, high);
+    else whole.push(low, high);
+  }
+  return whole;
+}
+
+function joinedTwo(slopes: Slopes): Slopes {
+  const [a = 0, b = 0, c = 0, d = 0] = slopes;
+  if (Math.max(a, c) > Math.min(b, d)) return a <= c ? slopes : [c, d, a, b];
+  return [Math.min(a, c), Math.max(b, d)];
+}

@@ -6,7 +6,7 @@ import { COST_WEIGHTS, type CostWeights } from "../plan/cost-weights.ts";
 import { presetRules } from "../plan/rule-defaults.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Tree } from "../site/tree.ts";
-import { at, camp, sleeper } from "./testing/camp.fixture.ts";
+import { at, camp, pair, sleeper } from "./testing/camp.fixture.ts";
 import { planned } from "./testing/planned.fixture.ts";
 import { WOOD } from "./testing/wood.fixture.ts";
 
@@ -103,6 +103,113 @@ describe("groups in a plan", () => {
     const wood = withPeople(row, people, [{ id: "g", withinM: 6 }]);
     const plan = planned(wood);
     expect([apartM(plan, wood, "a", "b"), apartM(plan, wood, "a", "c")]).toEqual([6, 6]);
+  });
+});
+
+describe("groups round those who keep their places", () => {
+  const people = [
+    sleeper("a", { group: "g", leads: true }),
+    sleeper("b", { group: "g" }),
+    sleeper("c", { group: "g" }),
+  ];
+
+  it("gathers a group round its leader who is pinned, though the other clearing is cheaper", () => {
+    // The east is dear: 0.4 m off each; the west is ideal.
+    const dear = [0, 6, 12].flatMap((y) => pairAt(200, y, 4.4));
+    const west = [0, 6, 12].flatMap((y) => pairAt(0, y));
+    const wood = withPeople([...west, ...dear], people, [{ id: "g", withinM: 25 }]);
+    const pinned = { ...wood, pins: [{ sleeper: "a", trees: ["T07", "T08"] as const }] };
+    const plan = planned(pinned);
+    expect(plan.pinsRefused).toBeUndefined();
+    for (const id of ["b", "c"]) expect(apartM(plan, wood, "a", id)).toBeLessThanOrEqual(25);
+    expect(plan.cost).toBeCloseTo(1.2, 4);
+    expect(plan.lowerBound).toBeLessThanOrEqual(plan.cost);
+  });
+
+  it("gathers a group round a pinned member where nobody leads", () => {
+    const nobody = people.map((one) => ({ ...one, leads: false }));
+    const wood = withPeople(TWO_CLEARINGS, nobody, [{ id: "g", withinM: 25 }]);
+    const plan = planned({ ...wood, pins: [{ sleeper: "c", trees: ["T11", "T12"] as const }] });
+    for (const id of ["a", "b"]) expect(apartM(plan, wood, "c", id)).toBeLessThanOrEqual(25);
+  });
+
+  it("finds the berths nearest the hub where each metre has a price", () => {
+    const row = [0, 6, 12, 18, 24].flatMap((y) => pairAt(0, y, y === 6 || y === 18 ? 4.3 : 4));
+    const wood = withPeople(row, people, [{ id: "g", withinM: 30 }]);
+    const rules = { ...wood.rules, weights: { ...COST_WEIGHTS, spread: 0.1 } };
+    const spreadM = (plan: Plan): number => apartM(plan, wood, "a", "b") + apartM(plan, wood, "a", "c");
+    expect(spreadM(planned(wood))).toBeGreaterThan(20);
+    const plan = planned({ ...wood, rules });
+    // The middles of spans of 4 and 4.3 m stand 0.15 m out of line.
+    expect(spreadM(plan)).toBeCloseTo(2 * Math.hypot(6, 0.15), 9);
+    expect(plan.costTerms?.find(({ name }) => name === "spread")?.cost).toBeCloseTo(1.2004, 4);
+  });
+});
+
+describe("grown people and those under 18", () => {
+  const apart = (wood: Camp, leastM: number): Camp => ({
+    ...wood,
+    rules: { ...wood.rules, adultYouthM: { value: leastM, source: "house" } },
+  });
+  const grown = sleeper("g", { ageYears: 40 });
+  const young = sleeper("y", { ageYears: 17 });
+  const rows = [0, 6, 30].flatMap((y) => pairAt(0, y, y === 30 ? 4.3 : 4));
+
+  it("lie apart as the house says, at the price of a dearer span", () => {
+    const wood = withPeople(rows, [grown, young]);
+    expect(apartM(planned(wood), wood, "g", "y")).toBe(6);
+    const plan = planned(apart(wood, 20));
+    expect(apartM(plan, wood, "g", "y")).toBeGreaterThanOrEqual(20);
+    expect(about(plan, "people.adult-youth")).toEqual([]);
+  });
+
+  it("are told by name where they cannot, and count as a wish not met", () => {
+    const plan = planned(apart(withPeople(rows.slice(0, 4), [grown, young]), 20));
+    expect(about(plan, "people.adult-youth")).toMatchObject([
+      {
+        subject: "sleeper/g",
+        about: ["y"],
+        demand: 6,
+        limit: 20,
+        verdict: "look-again",
+        source: "house-rules",
+      },
+    ]);
+    expect(plan.costTerms?.find(({ name }) => name === "wish")).toMatchObject({ measure: 1, cost: 2 });
+  });
+
+  it("are nothing to each other of one age, or where an age is not told", () => {
+    for (const other of [sleeper("y", { ageYears: 18 }), sleeper("y")]) {
+      const plan = planned(apart(withPeople(rows, [grown, other]), 20));
+      expect(about(plan, "people.adult-youth")).toEqual([]);
+      expect(plan.cost).toBe(0);
+    }
+  });
+});
+
+describe("buddies", () => {
+  const row = [0, 6, 20].flatMap((y) => pairAt(0, y));
+
+  it("are whom one of the two wishes near, else who lies nearest, and say whether a call reaches them", () => {
+    const people = [sleeper("a"), sleeper("b"), sleeper("c", { near: ["a"] })];
+    const pins = people.map(({ id }, at) => ({
+      sleeper: id,
+      trees: [`T0${2 * at + 1}`, `T0${2 * at + 2}`] as const,
+    }));
+    const plan = planned({ ...withPeople(row, people), pins });
+    const buddyOf = (id: string) => plan.berths.find((berth) => berth.sleeper === id)?.buddy;
+    expect(buddyOf("a")).toEqual({ sleeper: "c", apartM: 20, withinCall: false });
+    expect(buddyOf("b")).toEqual({ sleeper: "a", apartM: 6, withinCall: true });
+    expect(buddyOf("c")).toEqual({ sleeper: "a", apartM: 20, withinCall: false });
+  });
+
+  it("are nobody for one alone, and where nobody knows where the berths lie", () => {
+    expect(planned(withPeople(row, [sleeper("a")])).berths[0]?.buddy).toBeUndefined();
+    const stated = camp()
+      .pairs(pair("p", ["A", "B"]), pair("q", ["C", "D"]))
+      .sleepers(2)
+      .build();
+    expect(planned(stated).berths.map(({ buddy }) => buddy)).toEqual([undefined, undefined]);
   });
 });
 

@@ -85,6 +85,7 @@ export interface WishTask {
   readonly ground: CampPlaces;
   readonly capacity: number;
   readonly costUnits: Float64Array;
+  readonly effortM?: Float64Array;
   readonly rules: PeopleRules;
   readonly people: readonly Claimant[];
   readonly serves: (person: number, place: number) => boolean;
@@ -130,11 +131,15 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
   });
 }
 
-function burdenOf({ people, ground, highestStrapM }: WishTask, person: number, place: number): number {
+function burdenOf(
+  { people, ground, highestStrapM, effortM }: WishTask,
+  person: number,
+  place: number,
+): number {
   const sleeper = people[person]?.kit.sleeper;
   const there = ground.places[place];
   if (sleeper === undefined || there === undefined) return 0;
-  return berthBurden(sleeper, there, highestStrapM(person, place));
+  return berthBurden(sleeper, there, highestStrapM(person, place), effortM?.[place] ?? 0);
 }
 
 type Wishes = Parameters<typeof searchWishes>[0]["people"];

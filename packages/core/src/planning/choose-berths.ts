@@ -11,11 +11,13 @@ import {
   type DealBlock,
   type PeopleRules,
 } from "./choose-berths-people.ts";
+import { COST_WEIGHTS } from "../plan/cost-weights.ts";
 import { UNITS_PER_M } from "./cost-terms.ts";
 import { dealBerths } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { FitClass } from "./fit-classes.ts";
 import { searchGroups } from "./group-search.ts";
+import { besidePinned, withoutPinned } from "./group-pinned.ts";
 import type { HangDesk } from "./hang-desk.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 
@@ -45,6 +47,8 @@ export interface ChooseInput {
   /** One whole number ≥ 0 a place. */
   readonly costUnits: Float64Array;
   readonly desk: HangDesk;
+  /** How much each place asks of whoever lies there; nothing where nobody is a beginner. */
+  readonly effortM?: Float64Array;
   /** Who belongs together; nothing where nobody minds. */
   readonly people?: PeopleRules;
   readonly solver?: LinearSolver;
@@ -204,7 +208,7 @@ function dealtOut(
   return { search, ...wished, placeOf: wished.placeOf.slice(0, people.length) };
 }
 
-/** Who is dealt which berths together: everybody, or group by group. */
+/** Who is dealt which berths together: everybody, or group by group. Whoever keeps a place counts in the group. */
 function grouped(
   input: ChooseInput,
   found: BerthSearch,
@@ -212,26 +216,31 @@ function grouped(
   { quick, way }: Seating & { readonly way: number },
 ): { readonly search: BerthSearch; readonly blocks: readonly DealBlock[] } {
   const groups = input.people?.groups ?? [];
-  const { kinds, members } = kindsOf(people, groups);
+  const { pinned = [], people: rules, ground, solver, classes } = input;
+  const keeping = pinned.map(({ kit }, index) => ({ kit, classIndex: classes.length + index }));
+  const { kinds, members } = kindsOf([...people, ...keeping], groups);
   if (!kinds.some(({ group }) => group >= 0)) {
     const everybody = { people: [...people.keys()], places: found.chosen.map(({ place }) => place), hub: -1 };
     return { search: found, blocks: [everybody] };
   }
+  const spread = Math.round((rules?.weights?.spread ?? COST_WEIGHTS.spread) * UNITS_PER_M);
   const task = {
-    search: searchInput(input),
-    base: found,
+    ...besidePinned(searchInput(input), found, pinned, input.costUnits),
     kinds,
     groups,
-    spots: input.ground.places.map(({ middle }) => middle),
+    spots: ground.places.map(({ middle }) => middle),
+    ...(spread > 0 ? { spreadUnitsPerM: spread } : {}),
   };
-  const weights = input.people?.weights;
   const dealt = searchGroups(task, {
     quick: quick || way > 0,
     way,
-    ...(input.solver === undefined ? {} : { solver: input.solver }),
-    ...(weights === undefined ? {} : { farUnits: Math.round(weights.far * UNITS_PER_M) }),
+    ...(solver === undefined ? {} : { solver }),
+    ...(rules?.weights === undefined ? {} : { farUnits: Math.round(rules.weights.far * UNITS_PER_M) }),
   });
-  return { search: dealt.search, blocks: blocksOf(task, dealt, members) };
+  const blocks = withoutPinned(blocksOf(task, dealt, members), people.length, pinned);
+  const { method, lowerBoundUnits } = dealt.search;
+  const ofPinned = task.base.costUnits - found.costUnits;
+  return { search: { ...found, method, lowerBoundUnits: lowerBoundUnits - ofPinned }, blocks };
 }
 
 function dealBlock(
@@ -253,6 +262,7 @@ function dealBlock(
     serves: (person, berth) =>
       mayBeThere(person, berth) && serves(input, classOf(person), placeAt(berth), refusing),
     highestStrapM: (person, berth) => desk.highestStrapM(classOf(person), placeAt(berth)),
+    effortM: (berth) => input.effortM?.[placeAt(berth)] ?? 0,
   });
   berthOf?.forEach((berth, person) => (placeOf[block.people[person] ?? -1] = placeAt(berth)));
   return berthOf !== undefined;

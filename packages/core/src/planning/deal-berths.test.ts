@@ -23,14 +23,17 @@ interface Deal {
   readonly places: readonly CampPlace[];
   /** Of the strap at each berth, whoever hangs there [m]. */
   readonly strapM: readonly number[];
+  /** How much is asked of whoever lies there [m]; nothing where the test says nothing. */
+  readonly effortM?: readonly number[];
 }
 
-function dealt({ people, places, strapM }: Deal): number[] {
+function dealt({ people, places, strapM, effortM = [] }: Deal): number[] {
   const berthOf = dealBerths({
     people,
     places,
     serves: () => true,
     highestStrapM: (_, berth) => strapM[berth] ?? Infinity,
+    effortM: (berth) => effortM[berth] ?? 0,
   });
   return [...(berthOf ?? [])];
 }
@@ -59,6 +62,37 @@ describe("dealBerths", () => {
     expect(dealt({ people: heavy, places: [place(3.4, 0.6), place(4.8, 0.2)], strapM: [1.5, 2] })).toEqual([
       1, 0,
     ]);
+  });
+
+  it("gives a beginner the easiest berth, though the trunks are thinner there for somebody heavy", () => {
+    const two = [sleeper("old", { massKg: 100 }), sleeper("new", { massKg: 60, beginner: true })];
+    const places = [place(4, 0.4), place(4, 0.25)];
+    expect(dealt({ people: two, places, strapM: [1.5, 1.5] })).toEqual([0, 1]);
+    expect(dealt({ people: two, places, strapM: [1.5, 1.5], effortM: [0.1, 0.9] })).toEqual([1, 0]);
+  });
+
+  it("spares people help before it makes things easy for a beginner", () => {
+    const two = [sleeper("short", { reachM: 1.6 }), sleeper("new", { reachM: 2.2, beginner: true })];
+    expect(dealt({ people: two, places: [place(4), place(4)], strapM: [1.5, 2], effortM: [0, 5] })).toEqual([
+      0, 1,
+    ]);
+  });
+
+  it("lets beginners take the easiest of very many berths", () => {
+    const people = Array.from({ length: 120 }, (_, at) =>
+      sleeper(`s${at}`, { massKg: 60 + (at % 7), beginner: at === 119 }),
+    );
+    const places = people.map((_, at) => place(4, 0.3 + 0.001 * at));
+    const effortM = people.map((_, at) => (at === 60 ? 0 : 1));
+    const strapM = people.map(() => 1.5);
+    const berthOf = dealt({
+      people: [people[119] ?? sleeper("s"), ...people.slice(0, 119)],
+      places,
+      strapM,
+      effortM,
+    });
+    expect(berthOf[0]).toBe(60);
+    expect(new Set(berthOf).size).toBe(120);
   });
 
   it("is best of all dealings by help, then trunks, then spans", () => {

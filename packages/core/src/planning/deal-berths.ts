@@ -11,15 +11,18 @@ export interface DealBerthsInput {
   readonly serves: (sleeper: number, berth: number) => boolean;
   /** The higher strap of that sleeper's hang there, above its tree's own ground [m]. */
   readonly highestStrapM: (sleeper: number, berth: number) => number;
+  /** How much is asked of whoever lies at each place; see `berthEffortM`. */
+  readonly effortM: (berth: number) => number;
 }
 
 /**
  * Who of those placed takes which of the chosen berths.
  *
  * First of all nobody should need a taller person to set the straps; where somebody must, the less the strap is above
- * the own reach the better. Then heavier people go to stouter trees: Σ mass / thinner trunk is least, trunks in
+ * the own reach the better. Then beginners get the easiest berths. Then heavier people go to stouter trees: Σ mass / thinner trunk is least, trunks in
  * classes of 5 cm. Where all that is equal the shorter people get the nearer pairs, whose straps hang lower:
- * Σ (tallest − stature) · span is least. Above a hundred people only the trunks count, the heaviest choosing first.
+ * Σ (tallest − stature) · span is least. Above a hundred people beginners take the easiest, the others the stoutest, the
+ * heaviest choosing first.
  *
  * Shapes   n people, n places → for each sleeper the index of a place; undefined where not all can lie
  * Units    kg, m; costs in whole units
@@ -34,11 +37,12 @@ export function dealBerths(input: DealBerthsInput): Int32Array | undefined {
       cost: table(input),
     });
   }
-  const preferred = stoutestFirst(places);
+  const stoutest = stoutestFirst(places);
+  const easiest = stoutest.slice().sort((a, b) => input.effortM(a) - input.effortM(b) || a - b);
   const berthOf = seatSleepers({
     sleepers: people.length,
     berths: places.length,
-    preferred: () => preferred,
+    preferred: (sleeper) => (people[sleeper]?.beginner === true ? easiest : stoutest),
     serves,
   });
   return berthOf.includes(-1) ? undefined : berthOf;
@@ -50,6 +54,10 @@ export const MOST_WEIGHED = 100;
 /** One who needs help costs this much, and one more for each centimetre out of reach. */
 const HELP_UNITS = 10_000;
 const HELP_UNITS_PER_M = 100;
+
+/** A metre of effort outweighs a beginner's weight on any trunk, and nothing that is asked of one outweighs help. */
+const EFFORT_UNITS_PER_M = 1000;
+const MOST_EFFORT_M = 9;
 
 /** Trunks are told apart by so much [m]: what bends them is far off on any that the house rules allow. */
 const TRUNK_CLASS_M = 0.05;
@@ -75,15 +83,25 @@ function costOf(input: DealBerthsInput, { sleeper, berth, tallestM }: Pairing): 
   const person = input.people[sleeper];
   const place = input.places[berth];
   if (person === undefined || place === undefined || !input.serves(sleeper, berth)) return Infinity;
-  const units = berthBurden(person, place, input.highestStrapM(sleeper, berth));
+  const units = berthBurden(person, place, input.highestStrapM(sleeper, berth), input.effortM(berth));
   return units * TIE_UNITS + Math.round((tallestM - person.statureM) * 100) * Math.round(place.spanM * 100);
 }
 
-/** How ill a person and a berth go together: help needed with the straps, then weight on thin trunks [units]. */
-export function berthBurden(person: Sleeper, place: CampPlace, highestStrapM: number): number {
+/**
+ * How ill a person and a berth go together: help needed with the straps, then what it asks of a beginner, then weight
+ * on thin trunks [units].
+ */
+export function berthBurden(
+  person: Sleeper,
+  place: CampPlace,
+  highestStrapM: number,
+  effortM: number,
+): number {
   const aboveM = highestStrapM - person.reachM;
   const help = aboveM > 0 ? HELP_UNITS + Math.round(aboveM * HELP_UNITS_PER_M) : 0;
-  return help + Math.round(person.massKg / trunkClassM(thinnerM(place)));
+  const effort =
+    person.beginner === true ? Math.round(Math.min(effortM, MOST_EFFORT_M) * EFFORT_UNITS_PER_M) : 0;
+  return help + effort + Math.round(person.massKg / trunkClassM(thinnerM(place)));
 }
 
 /** The middle of the trunk's class. */

@@ -47,8 +47,10 @@ export function searchAroundHubs(
     if (left <= 0) continue;
     const costUnits = Float64Array.from({ length: count }, (_, at) => {
       const place = placeOf(at);
-      const cost = hubPlaces.has(place) ? -1 : costOf(input, kind, place);
-      if (cost < 0 || hub === undefined || isNear(input, group, place, hub.place)) return cost;
+      const alone = hubPlaces.has(place) ? -1 : costOf(input, kind, place);
+      if (alone < 0 || hub === undefined) return alone;
+      const cost = alone + spreadUnits(input, place, hub.place);
+      if (isNear(input, group, place, hub.place)) return cost;
       return options.farUnits === undefined ? -1 : cost + options.farUnits;
     });
     classes.push({ kind, of: { people: left, costUnits } });
@@ -100,6 +102,17 @@ export function isNear(
 ): boolean {
   const reachM = (groups[group]?.withinM ?? Infinity) + LENGTH_SLACK_M;
   return !(squareBetween(spots[place], spots[hub]) > reachM * reachM);
+}
+
+/** Price of the way between a place and a hub; nothing where nobody knows how far it is. */
+export function spreadUnits(
+  { spots, spreadUnitsPerM = 0 }: GroupSearchInput,
+  place: number,
+  hub: number | undefined,
+): number {
+  if (hub === undefined || spreadUnitsPerM === 0) return 0;
+  const squared = squareBetween(spots[place], spots[hub]);
+  return squared > 0 ? Math.round(spreadUnitsPerM * Math.sqrt(squared)) : 0;
 }
 
 /** NaN where one of the two is not known. */

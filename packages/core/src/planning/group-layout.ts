@@ -1,4 +1,4 @@
-import { costOf, isNear, squareBetween, type Hub } from "./group-around-hubs.ts";
+import { costOf, isNear, spreadUnits, squareBetween, type Hub } from "./group-around-hubs.ts";
 import type { GroupSearchInput, GroupSeat } from "./group-types.ts";
 
 /** A whole layout of groups. */
@@ -8,7 +8,7 @@ export interface GroupLayout {
   readonly worth: number;
 }
 
-/** What a layout costs, people out of reach included. */
+/** What a layout costs, people out of reach and the way to their hubs included. */
 export function layoutWorth(
   input: GroupSearchInput,
   hubs: readonly Hub[],
@@ -20,7 +20,7 @@ export function layoutWorth(
     const group = input.kinds[kind]?.group ?? -1;
     const hub = hubOf.get(group);
     const far = hub !== undefined && !isNear(input, group, place, hub);
-    return sum + costOf(input, kind, place) + (far ? farUnits : 0);
+    return sum + costOf(input, kind, place) + spreadUnits(input, place, hub) + (far ? farUnits : 0);
   }, 0);
 }
 

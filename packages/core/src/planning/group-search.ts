@@ -23,11 +23,11 @@ export interface GroupSearchOptions {
 /**
  * Gives every group berths within reach of its hub, a berth of a leader where somebody leads.
  *
- *   least Σ cost · x + far · (people out of reach)   at the number that can be placed
+ *   least Σ cost · x + far · (people out of reach) + spread · (ways to the hubs)   at the number that can be placed
  *   with   |spot − spot of the group's hub| ≤ within
  *
  * The best layout without groups bounds the cost from below. Its berths are dealt to the groups; where everybody
- * comes within reach that is the optimum. Else hubs are walked about, berths are searched anew around the hubs, and hubs
+ * comes within reach, and no way has a price, that is the optimum. Else hubs are walked about, berths are searched anew around the hubs, and hubs
  * are bettered by the hub program, which may also raise the bound; without a solver single hubs are moved by chance.
  *
  * Shapes   the layout without groups → one (place, kind) for each that it placed
@@ -50,7 +50,8 @@ export function searchGroups(input: GroupSearchInput, options: GroupSearchOption
     const dealt =
       seed === 1 && first.beyond.length === 0 ? first : better(first, walked(dealing, first, seed));
     const layout = layoutOf(input, dealing, dealt, farUnits);
-    if (dealt.beyond.length === 0 || options.quick === true) return resultOf(input, layout, "groups dealt");
+    const isBest = dealt.beyond.length === 0 && (input.spreadUnitsPerM ?? 0) === 0;
+    if (isBest || options.quick === true) return resultOf(input, layout, "groups dealt");
     layouts.push(layout);
   }
   const { layout, bound } = searched(input, layouts, { ...options, farUnits });
@@ -159,7 +160,7 @@ function layoutOf(
 
 function resultOf(
   input: GroupSearchInput,
-  { hubs, seats }: GroupLayout,
+  { hubs, seats, worth }: GroupLayout,
   how: string,
   bound = input.base.lowerBoundUnits,
 ): GroupSearch {
@@ -177,7 +178,7 @@ function resultOf(
     ...base,
     costUnits,
     lowerBoundUnits,
-    proven: base.placed === base.bound && costUnits === lowerBoundUnits && outside === 0,
+    proven: base.placed === base.bound && costUnits === lowerBoundUnits && worth === costUnits,
     method: `${base.method}, ${how}`,
     chosen: sorted.map(({ place, kind }) => ({ place, classIndex: input.kinds[kind]?.classIndex ?? -1 })),
   };

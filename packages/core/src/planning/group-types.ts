@@ -25,6 +25,8 @@ export interface GroupSearchInput {
   readonly groups: readonly SearchGroup[];
   /** Middle of each place; undefined where nobody knows where it is: it then counts as near to all. */
   readonly spots: readonly (GroundXY | undefined)[];
+  /** Price of each metre between a person and the hub of the group; absent: none [units]. */
+  readonly spreadUnitsPerM?: number;
 }
 
 /** One person of a kind at a place. */

@@ -8,6 +8,7 @@ import { peopleLimits, type PeopleRules } from "./choose-berths-people.ts";
 import { withBuddies } from "./buddies.ts";
 import { toldCostTerms } from "./cost-terms-told.ts";
 import { costTerms, placeCosts, UNITS_PER_M, type CostTerm } from "./cost-terms.ts";
+import { berthEffortM } from "./berth-effort.ts";
 import { campFindings, refusedPinFindings } from "./findings/camp-wide.ts";
 import { endedBerths } from "./ended-berths.ts";
 import type { LinearSolver } from "./linear-solver.ts";
@@ -44,6 +45,7 @@ export function chooseInputOf(work: Work, solver: LinearSolver | undefined): Cho
     costUnits: placeCosts(ground.places, work.terms),
     desk,
     people: peopleRules(camp),
+    ...(camp.sleepers.some(({ beginner }) => beginner) ? { effortM: berthEffortM(ground.places, camp) } : {}),
     ...(solver === undefined ? {} : { solver }),
   };
 }

@@ -117,6 +117,7 @@ function seated(
     places: open.flatMap((place) => input.ground.places[place] ?? []),
     serves: (mover, berth) => serves(input, classOf(mover), open[berth] ?? -1, refusing),
     highestStrapM: (mover, berth) => input.desk.highestStrapM(classOf(mover), open[berth] ?? -1),
+    effortM: (berth) => input.effortM?.[open[berth] ?? -1] ?? 0,
   });
   if (berthOf === undefined) return undefined;
   const dealt = movers.map((mover, at) => ({ ...mover, place: open[berthOf[at] ?? -1] ?? -1 }));

@@ -72,7 +72,10 @@ function fewestMoved(
   if (sparesAsked(prepared.camp) === 0) return { repaired: beside(planOf(work, chosen), fresh), fewest };
   // Spare berths are looked for round those who lie there now.
   const pinned = new Set(prepared.pinned.map(({ kit }) => kit));
-  const kept = keepingAlso(prepared, chosen.seats.filter(({ kit }) => !pinned.has(kit)));
+  const kept = keepingAlso(
+    prepared,
+    chosen.seats.filter(({ kit }) => !pinned.has(kit)),
+  );
   const tools = { engine, ...(solver === undefined ? {} : { solver }) };
   const spared = chooseLayout(kept, tools);
   return { repaired: beside(planOf(spared.work, spared.chosen), fresh), fewest };

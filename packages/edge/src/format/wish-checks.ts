@@ -1,16 +1,21 @@
 import { DEFAULTS, type Refusal } from "@nightspan/core";
+import { chainChecks } from "./wish-chains.ts";
 import { listAt, numberAt, textAt, textsAt } from "./raw.ts";
 
 /**
  * Wishes that cannot be met together wherever people lie, each told with the least set of lines that contradict one
  * another: two say near and apart of the same two; or one says apart of somebody in the same group, whose people lie
- * nearer to each other than that.
+ * nearer to each other than that; or a chain of them brings together whom the house has lie apart by age.
  *
  * Two of one group lie within its radius of the hub each, so no farther apart than twice that.
  */
 export function wishChecks(document: unknown): readonly Refusal[] {
   const sleepers = listAt(document, "sleepers");
-  return [...nearAndApart(sleepers), ...apartInGroup(document, sleepers)];
+  return [
+    ...nearAndApart(sleepers),
+    ...apartInGroup(document, sleepers),
+    ...chainChecks(document, DEFAULTS["people.near_m"].value),
+  ];
 }
 
 interface Wish {

@@ -13,7 +13,7 @@ export interface BerthOptions {
   readonly span?: string;
   readonly steps?: string;
   readonly step?: string;
-  readonly stature: string;
+  readonly stature?: string;
   readonly mass?: string;
   readonly fall?: string;
   readonly trunk?: string;

@@ -56,7 +56,7 @@ function addBerth(program: Command, session: Session): void {
     .option("--span <LENGTH>", "between the middles of the two trunks, such as 4.5 or 14ft")
     .option("--steps <COUNT>", "the same in your own steps")
     .option("--step <LENGTH>", "one of your steps; without it, from your stature")
-    .requiredOption("--stature <LENGTH>", "how tall you are, such as 1.75 or 5ft9in")
+    .option("--stature <LENGTH>", "how tall you are, such as 1.75 or 5ft9in")
     .option("--mass <MASS>", "your mass, such as 80 or 175lb")
     .option("--fall <LENGTH>", "how much lower the ground is at the second tree")
     .option("--trunk <LENGTH>", "the thinner trunk's diameter, such as 0.3")
@@ -101,7 +101,9 @@ function addCheck(program: Command, session: Session): void {
 function addImport(program: Command, session: Session): void {
   program
     .command("import")
-    .description("put trees from a CSV or GeoJSON file into a camp file, in place of those that are there")
+    .description(
+      "put trees from a CSV, GeoJSON or GPX file into a camp file, in place of those that are there",
+    )
     .argument("<FILE>", "the trees")
     .requiredOption("--into <CAMP>", "the camp file; its last state goes to CAMP.before")
     .option("--skip-bad", "leave out rows that cannot be used")

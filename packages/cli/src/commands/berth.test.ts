@@ -75,6 +75,11 @@ describe("berth", () => {
     ]);
     const range = await ran(["berth", "--span", "400", "--stature", "17.5"]);
     expect(lines(range.err).map((line) => line.split(": ")[1])).toEqual(["--span", "--stature"]);
+    const mixed = await ran(["berth", "--span", "abc", "--stature", "-1"]);
+    expect(lines(mixed.err).map((line) => line.split(": ")[1])).toEqual(["--span", "--stature"]);
+    const bare = await ran(["berth"]);
+    expect(lines(bare.err).map((line) => line.split(": ")[1])).toEqual(["--span", "--stature"]);
+    expect(bare.code).toBe(2);
   });
 });
 

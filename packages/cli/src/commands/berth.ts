@@ -5,6 +5,7 @@ import {
   type Camp,
   type Outcome,
   type PocketRow,
+  succeed,
   type Refusal,
 } from "@nightspan/core";
 import {
@@ -29,11 +30,9 @@ import { exitOf } from "./plan.ts";
 /** `berth`: two trees, tonight. A camp of one, told in a sentence for each tree. */
 export async function berthCommand(options: BerthOptions, io: Io): Promise<ExitCode> {
   if (options.table === true) return tellTable(options, io);
-  const two = readOptions(options);
-  if (!two.ok) return tellRefusals("berth", two.refusals, io);
-  const opened = openCamp(campOfOne(two.value));
-  if (!opened.ok) return tellRefusals("berth", opened.refusals.map(byOption), io);
-  const { camp } = opened.value;
+  const asked = campAsked(options);
+  if (!asked.ok) return tellRefusals("berth", asked.refusals, io);
+  const { camp } = asked.value;
   const planned = await planWithSolver(camp, () => undefined);
   if (!planned.ok) return tellRefusals("berth", planned.refusals.map(byOption), io);
   if (options.json === true) io.out(writePlan(planFile(planned.value)));
@@ -43,8 +42,10 @@ export async function berthCommand(options: BerthOptions, io: Io): Promise<ExitC
 
 /** A table to carry: span and steps are its rows, so neither is an option of it. */
 function tellTable(options: BerthOptions, io: Io): ExitCode {
-  const asked = readOptions({ ...options, span: `${TABLE_SPAN_M}` });
-  const given = asked.ok ? [] : asked.refusals;
+  const { step, stature, mass, trunk, hammock, ridgeline, sling } = options;
+  const own = { step, stature, mass, trunk, hammock, ridgeline, sling };
+  const stated = Object.fromEntries(Object.entries(own).filter(([, value]) => value !== undefined));
+  const asked = campAsked({ ...stated, span: `${STAND_IN_SPAN_M}` });
   const idle = (["span", "steps", "fall", "json"] as const)
     .filter((name) => options[name] !== undefined)
     .map((name) => ({
@@ -52,13 +53,26 @@ function tellTable(options: BerthOptions, io: Io): ExitCode {
       got: options[name],
       need: "nothing: the table is for every span",
     }));
-  if (!asked.ok || idle.length > 0) return tellRefusals("berth", [...idle, ...given], io);
-  const opened = openCamp(campOfOne(asked.value));
-  if (!opened.ok) return tellRefusals("berth", opened.refusals.map(byOption), io);
-  const rows = tableOf(opened.value.camp, asked.value);
+  if (!asked.ok || idle.length > 0) {
+    return tellRefusals("berth", [...idle, ...(asked.ok ? [] : asked.refusals)], io);
+  }
+  const rows = tableOf(asked.value.camp, asked.value.two);
   if (!rows.ok) return tellRefusals("berth", rows.refusals.map(byOption), io);
-  tellSummary(pocketLines(rows.value, asked.value.statureM), io);
+  tellSummary(pocketLines(rows.value, asked.value.two.statureM), io);
   return EXIT.done;
+}
+
+interface Asked {
+  readonly two: TwoTrees;
+  readonly camp: Camp;
+}
+
+/** The camp of one that the options ask for, or all that is wrong with them, in writing and in range. */
+function campAsked(options: BerthOptions): Outcome<Asked> {
+  const { two, refusals } = readOptions(options);
+  const opened = openCamp(campOfOne(two));
+  if (opened.ok && refusals.length === 0) return succeed({ two, camp: opened.value.camp });
+  return { ok: false, refusals: [...refusals, ...(opened.ok ? [] : opened.refusals.map(byOption))] };
 }
 
 function tableOf(camp: Camp, { trunkM }: TwoTrees): Outcome<readonly PocketRow[]> {
@@ -74,11 +88,12 @@ function tableOf(camp: Camp, { trunkM }: TwoTrees): Outcome<readonly PocketRow[]
   });
 }
 
-/** Stands in for a span while the other options are read; no row depends on it. */
-const TABLE_SPAN_M = 4;
+/** Stand in for what could not be read while the rest is judged; no answer is given from them. */
+const STAND_IN_SPAN_M = 4;
+const STAND_IN_STATURE_M = 1.7;
 
-/** The options in SI units, or all that is wrong with them. */
-function readOptions(options: BerthOptions): Outcome<TwoTrees> {
+/** The options in SI units, and what could not be read of them. */
+function readOptions(options: BerthOptions): { readonly two: TwoTrees; readonly refusals: Refusal[] } {
   const refusals: Refusal[] = [];
   const value = <T>(outcome: Outcome<T>): T | undefined => {
     if (outcome.ok) return outcome.value;
@@ -94,12 +109,16 @@ function readOptions(options: BerthOptions): Outcome<TwoTrees> {
   if ((options.span === undefined) === (options.steps === undefined)) {
     refusals.push({ field: "--span", got: options.span, need: "--span or --steps, one of the two" });
   }
+  if (options.stature === undefined) {
+    refusals.push({ field: "--stature", got: undefined, need: "how tall you are, such as 1.75 or 5ft9in" });
+  }
   const shortest = length("sling");
+  const span = length("span") ?? STAND_IN_SPAN_M;
   const two = {
-    ...given("spanM", length("span")),
+    ...given("spanM", steps === undefined ? span : undefined),
     ...given("steps", steps),
     ...given("stepM", length("step")),
-    statureM: length("stature") ?? 0,
+    statureM: length("stature") ?? STAND_IN_STATURE_M,
     ...given("massKg", mass),
     ...given("fallM", length("fall")),
     ...given("trunkM", length("trunk")),
@@ -107,7 +126,7 @@ function readOptions(options: BerthOptions): Outcome<TwoTrees> {
     ...given("ridgelineM", length("ridgeline")),
     ...(shortest === undefined ? {} : { sling: { shortestM: shortest } }),
   };
-  return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: two };
+  return { two, refusals };
 }
 
 function given<K extends string, T>(key: K, value: T | undefined): Partial<Record<K, T>> {

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { exampleText, folder, lines, ran } from "../testing.fixture.ts";
@@ -35,6 +35,18 @@ describe("import", () => {
     expect(camp(here).ground.obstacles).toHaveLength(5);
     expect(readFileSync(join(here, "c.camp.json.before"), "utf8")).toBe(before);
     expect(readdirSync(here).sort()).toEqual(["c.camp.json", "c.camp.json.before", "trees.csv"]);
+  });
+
+  it("keeps every state there was when it imports again", async () => {
+    const here = start(GOOD);
+    const first = readFileSync(join(here, "c.camp.json"), "utf8");
+    await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    const second = readFileSync(join(here, "c.camp.json"), "utf8");
+    writeFileSync(join(here, "trees.csv"), GOOD.replace("30", "31"));
+    const { out } = await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    expect(out).toContain("as it was: c.camp.json.before.2\n");
+    expect(readFileSync(join(here, "c.camp.json.before"), "utf8")).toBe(first);
+    expect(readFileSync(join(here, "c.camp.json.before.2"), "utf8")).toBe(second);
   });
 
   it("imports nothing beside a bad row, and names each by its line", async () => {
@@ -77,7 +89,7 @@ describe("import", () => {
     expect(readdirSync(here).sort()).toEqual(["c.camp.json", "none.csv", "trees.csv"]);
   });
 
-  it("reads GeoJSON by the file's name, and says why GPX is none", async () => {
+  it("reads GeoJSON and GPX by the file's name", async () => {
     const features = [
       {
         type: "Feature",
@@ -88,8 +100,16 @@ describe("import", () => {
     const here = start(JSON.stringify({ type: "FeatureCollection", features }), "trees.geojson");
     expect((await ran(["import", "trees.geojson", "--into", "c.camp.json"], { cwd: here })).code).toBe(0);
     expect(camp(here).ground).toMatchObject({ source: "gps", origin: { lat_deg: 45, lon_deg: 7 } });
-    const gpx = await ran(["import", "t.gpx", "--into", "c.camp.json"], { cwd: start("<gpx/>", "t.gpx") });
-    expect(gpx.code).toBe(2);
-    expect(gpx.err).toContain("needed CSV or GeoJSON");
+    const waypoint = (name: string, note: string) =>
+      `<wpt lat="46" lon="7"><name>${name}</name><cmt>${note}</cmt></wpt>`;
+    const gpx = `<gpx>${waypoint("G1", "dbh 32 cm")}\n${waypoint("G2", "birch")}</gpx>`;
+    const there = start(gpx, "t.gpx");
+    const bad = await ran(["import", "t.gpx", "--into", "c.camp.json"], { cwd: there });
+    expect(bad.code).toBe(2);
+    expect(bad.err).toContain('t.gpx: line 2: dbh_cm: found "birch; G2", needed the trunk in the comment');
+    expect((await ran(["import", "t.gpx", "--into", "c.camp.json", "--skip-bad"], { cwd: there })).code).toBe(
+      0,
+    );
+    expect(camp(there).ground).toMatchObject({ source: "gps", trees: [{ id: "G1", x_m: 0, dbh_cm: 32 }] });
   });
 });

@@ -1,11 +1,12 @@
-import { resolve } from "node:path";
-import { refuse, type Outcome } from "@nightspan/core";
+import { relative, resolve } from "node:path";
+import type { Outcome } from "@nightspan/core";
 import {
   importTrees,
   openCamp,
   readCamp,
   readTreesCsv,
   readTreesGeoJson,
+  readTreesGpx,
   sayRefusal,
   writeCamp,
   type BadRow,
@@ -13,13 +14,14 @@ import {
   type TreeList,
 } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
+import { freeName } from "../files/free-name.ts";
 import { readInput } from "../files/read-input.ts";
 import { writeFiles } from "../files/write-files.ts";
 import type { Io } from "../io.ts";
 import type { ImportOptions } from "../options.ts";
 import { tellRefusals } from "../refusals.ts";
 
-/** `import`: trees from a list into a camp file; its last state goes to CAMP.before first. */
+/** `import`: trees from a list into a camp file; its last state goes to CAMP.before first, and no older one is lost. */
 export function importCommand(path: string, { into, skipBad }: ImportOptions, io: Io): ExitCode {
   const text = readInput(io.cwd, path);
   const list = text.ok ? readList(path, text.value) : text;
@@ -40,7 +42,7 @@ function readList(path: string, text: string): Outcome<TreeList> {
     case "json":
       return readTreesGeoJson(text);
     case "gpx":
-      return refuse("file", "GPX", "CSV or GeoJSON: GPX waypoints carry no trunk diameters");
+      return readTreesGpx(text);
     default:
       return readTreesCsv(text);
   }
@@ -73,11 +75,12 @@ function write(path: string, list: TreeList, { document }: OpenedCamp, into: Tar
   const judged = openCamp(changed);
   if (!judged.ok) return tellRefusals(path, judged.refusals, io);
   const file = resolve(io.cwd, into.path);
-  writeFiles([{ path: `${file}.before`, content: into.text }]);
+  const before = freeName(`${file}.before`);
+  writeFiles([{ path: before, content: into.text }]);
   writeFiles([{ path: file, content: writeCamp(changed) }]);
   const had = document.ground?.trees?.length ?? 0;
   io.out(
-    `${into.path}: ${list.rows.length} trees from ${path} in place of ${had}; as it was: ${into.path}.before\n`,
+    `${into.path}: ${list.rows.length} trees from ${path} in place of ${had}; as it was: ${relative(io.cwd, before)}\n`,
   );
   return EXIT.done;
 }

@@ -1,3 +1,4 @@
+import { MODEL_NAMES, MODELS } from "@nightspan/edge";
 import { describe, expect, it } from "vitest";
 import { lines, ran } from "../testing.fixture.ts";
 
@@ -5,15 +6,10 @@ describe("model", () => {
   it("lists what is built", async () => {
     const { code, out } = await ran(["model"]);
     expect(code).toBe(0);
-    expect(lines(out).map((line) => line.split(/\s/)[0])).toEqual([
-      "two-cable",
-      "catenary",
-      "elastic-catenary",
-      "hang",
-      "trunk",
-      "layout",
-    ]);
-    expect(JSON.parse((await ran(["model", "--json"])).out)).toHaveLength(6);
+    expect(lines(out).map((line) => line.split(/\s/)[0])).toEqual([...MODEL_NAMES]);
+    expect(lines(out)).toContainEqual(expect.stringMatching(/^two-cable +pulls of two/));
+    const listed: unknown = JSON.parse((await ran(["model", "--json"])).out);
+    expect(listed).toEqual(MODELS);
   });
 
   it("answers one object for one object", async () => {

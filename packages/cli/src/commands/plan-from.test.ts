@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { readPlan } from "@nightspan/edge";
 import { describe, expect, it } from "vitest";
@@ -34,6 +34,13 @@ describe("plan --from", () => {
       ok: true,
       value: { placed: 14, repair: { moved: [sleeper], fewest: true } },
     });
+  });
+
+  it("says so in the plan among the papers too", async () => {
+    const { cwd, sleeper } = await lostTree();
+    await ran(["plan", "c.camp.json", "--from", "plan.json", "--out", "papers"], { cwd });
+    const plan = readPlan(readFileSync(join(cwd, "papers/plan.json"), "utf8"));
+    expect(plan).toMatchObject({ ok: true, value: { repair: { moved: [sleeper] } } });
   });
 
   it("refuses a plan that cannot be read", async () => {

@@ -45,7 +45,7 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   if (options.why === true && options.json !== true)
     io.out(`\nRead and planned in ${plannedMs.toFixed(0)} ms.\n`);
   const refused =
-    options.out === undefined ? undefined : await writePapers(options.out, plan, camp, options, io);
+    options.out === undefined ? undefined : await writePapers(options.out, planned.value, camp, options, io);
   return refused ?? exitOf(plan);
 }
 
@@ -102,14 +102,14 @@ function progress(io: Io): (plan: Plan) => void {
 /** Writes the papers; an exit code where a file stands in the way. */
 async function writePapers(
   folder: string,
-  plan: Plan,
+  { plan, repair }: Planned,
   camp: Camp,
   { force, json }: PlanOptions,
   io: Io,
 ): Promise<ExitCode | undefined> {
   const { papersOf } = await import("../papers/papers.ts");
   const { putPapers } = await import("../papers/put-papers.ts");
-  const { papers, remarks } = await papersOf(plan, camp);
+  const { papers, remarks } = await papersOf(plan, camp, repair);
   const put = putPapers(folder, papers, { force: force === true, cwd: io.cwd });
   if (!put.ok) return tellRefusals(folder, put.refusals, io);
   for (const remark of remarks) io.err(`${folder}: ${remark}\n`);

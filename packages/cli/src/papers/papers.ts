@@ -1,4 +1,4 @@
-import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
+import type { Camp, Plan, PlannedBerth, PlanRepair } from "@nightspan/core";
 import {
   angleCardScene,
   berthScene,
@@ -20,16 +20,16 @@ import type { Paper } from "./put-papers.ts";
 const WORDS: Words = { labels, measure };
 
 /**
- * All files of a plan: the plan itself, the map, for each berth its side view and both sides of its card, and what is
+ * All files of a plan: the plan itself, with what it mends where it is a repair, the map, for each berth its side view and both sides of its card, and what is
  * to be printed: cards and pocket tables four to a sheet, the leader's sheet, the map and a card for strap angles. What
  * is drawn carries no weight and no pull; the plan file does.
  */
-export async function papersOf(plan: Plan, camp: Camp): Promise<Papers> {
+export async function papersOf(plan: Plan, camp: Camp, repair?: PlanRepair): Promise<Papers> {
   const { papers, remarks } = await pdfPapers(plan, camp);
   const map = mapSheetScene(plan, camp, { words: WORDS, widthPx: 1400, heightPx: 1000 });
   return {
     papers: [
-      { name: "plan.json", content: writePlan(planFile(plan)) },
+      { name: "plan.json", content: writePlan(planFile(plan, repair)) },
       { name: "map.svg", content: svgFile(map) },
       ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
       { name: "angle-card.svg", content: svgFile(angleCardScene(camp.rules, WORDS)) },

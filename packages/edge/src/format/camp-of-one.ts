@@ -1,7 +1,7 @@
 import { DEFAULTS } from "@nightspan/core";
 import type { CampDocument, KitDocument } from "./camp-document.ts";
 import { CAMP_FORMAT } from "./camp-schema.ts";
-import { present } from "./optional.ts";
+import { present, twoOf } from "./optional.ts";
 
 /** What one sleeper knows of two trees: the span in metres or in steps, and their own stature. */
 export interface TwoTrees {
@@ -54,11 +54,11 @@ function pairOf({ spanM, steps, fallM, trunkM, lookedAt }: TwoTrees): Pair {
   const trunkCm = trunkM === undefined ? undefined : trunkM * 100;
   return present({
     id: "tonight",
-    trees: ["the first tree", "the second tree"] as [string, string],
+    trees: twoOf("the first tree", "the second tree"),
     span_m: spanM,
     steps,
     fall_m: fallM,
-    dbh_cm: trunkCm === undefined ? undefined : ([trunkCm, trunkCm] as [number, number]),
+    dbh_cm: trunkCm === undefined ? undefined : twoOf(trunkCm, trunkCm),
     looked_at: lookedAt,
   });
 }

@@ -8,7 +8,7 @@ import type {
   Unplaced,
 } from "@nightspan/core";
 import { findingFile } from "./finding-file.ts";
-import { present } from "./optional.ts";
+import { present, twoOf } from "./optional.ts";
 import type { PlanFile } from "./plan-schema.ts";
 import { tidy } from "./tidy.ts";
 
@@ -67,8 +67,4 @@ function failedPairFile({ trees: [a, b], spanM, because }: FailedPair) {
 
 function refusedPinFile({ sleeper, trees: [a, b], because }: RefusedPin): FileOf<"pins_refused">[number] {
   return { sleeper, trees: twoOf(a, b), because: because.map(findingFile) };
-}
-
-function twoOf(a: string, b: string): [string, string] {
-  return [a, b];
 }

@@ -1,7 +1,5 @@
 import * as z from "zod/mini";
-
-// No code is made from strings at run time: the page's Content-Security-Policy forbids it.
-z.config({ jitless: true });
+import { alternatives } from "./schema-words.ts";
 
 /** A number within inclusive bounds. One sentence is refusal and description alike. */
 export function number(low: number, high: number, unit = "") {
@@ -48,12 +46,6 @@ export function day() {
 /** An object of named fields; fields it does not know are kept in the file and reported. */
 export function record<T extends z.core.$ZodLooseShape>(what: string, shape: T) {
   return z.object(shape, { error: `an object: ${what}` });
-}
-
-/** "a, b or c". */
-export function alternatives(words: readonly string[]): string {
-  const last = words.at(-1) ?? "";
-  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} or ${last}`;
 }
 
 /** Whether a day of the form 2027-05-14 is in the calendar. */

@@ -10,11 +10,16 @@ import { convert, present } from "./optional.ts";
 import type { HangFile } from "./plan-schema.ts";
 import { tidy } from "./tidy.ts";
 
-/** A hang as the plan file and the model door write it: snake_case, degrees. */
-export function hangFile(hang: Hang): HangFile {
+/**
+ * A hang as the plan file and the model door write it: snake_case, degrees. Where the ground between the trees is
+ * not known, nothing is said of the foot strap's height above it.
+ */
+export function hangFile(hang: Hang, groundKnown = true): HangFile {
+  const { strap_height_m, ...foot } = strapFile(hang.foot);
+  const quantities = QUANTITIES.filter(([quantity]) => groundKnown || quantity !== "foot.strapHeightM");
   return present({
     head: strapFile(hang.head),
-    foot: strapFile(hang.foot),
+    foot: groundKnown ? { strap_height_m, ...foot } : foot,
     ridgeline_m: convert(hang.ridgelineM, tidy),
     ridgeline_pull_n: convert(hang.ridgelinePullN, tidy),
     seat_height_m: tidy(hang.seatHeightM),
@@ -22,8 +27,8 @@ export function hangFile(hang: Hang): HangFile {
     foot_raise_m: tidy(hang.footRaiseM),
     level_foot_over_head_m: tidy(hang.levelFootOverHeadM),
     settle_m: convert(hang.settleM, tidy),
-    ok: okFile(hang.ok),
-    band: bandFile(hang.band),
+    ok: okFile(hang.ok, quantities),
+    band: bandFile(hang.band, quantities),
     notes: hang.notes.length > 0 ? hang.notes.map(noteFile) : undefined,
   });
 }
@@ -33,7 +38,7 @@ function noteFile(note: HangNote): string {
   return "limit" in note ? `${note.key}/${note.limit}` : note.key;
 }
 
-function strapFile(strap: StrapHang): HangFile["head"] {
+function strapFile(strap: StrapHang): Required<HangFile["head"]> {
   return {
     strap_height_m: tidy(strap.strapHeightM),
     above_level_m: tidy(strap.aboveLevelM),
@@ -68,9 +73,9 @@ export function quantityName(quantity: HangQuantity): string {
   return NAMES[quantity];
 }
 
-function okFile(ok: Hang["ok"]): HangFile["ok"] {
+function okFile(ok: Hang["ok"], quantities: Quantities): HangFile["ok"] {
   return Object.fromEntries(
-    quantities().flatMap(([quantity, name]) => {
+    quantities.flatMap(([quantity, name]) => {
       const range = ok[quantity];
       if (range === undefined) return [];
       const [low, high] = [inFileUnit(quantity, range.low), inFileUnit(quantity, range.high)];
@@ -79,9 +84,9 @@ function okFile(ok: Hang["ok"]): HangFile["ok"] {
   );
 }
 
-function bandFile(band: Hang["band"]): HangFile["band"] {
+function bandFile(band: Hang["band"], quantities: Quantities): HangFile["band"] {
   return Object.fromEntries(
-    quantities().flatMap(([quantity, name]) => {
+    quantities.flatMap(([quantity, name]) => {
       const range = band[quantity];
       if (range === undefined) return [];
       return [[name, [inFileUnit(quantity, range[0]), inFileUnit(quantity, range[1])]]];
@@ -89,9 +94,11 @@ function bandFile(band: Hang["band"]): HangFile["band"] {
   );
 }
 
-function quantities(): readonly (readonly [HangQuantity, string])[] {
-  return Object.entries(NAMES).flatMap(([key, name]) => (isQuantity(key) ? [[key, name] as const] : []));
-}
+type Quantities = readonly (readonly [HangQuantity, string])[];
+
+const QUANTITIES: Quantities = Object.entries(NAMES).flatMap(([key, name]) =>
+  isQuantity(key) ? [[key, name] as const] : [],
+);
 
 function isQuantity(key: string): key is HangQuantity {
   return key in NAMES;

@@ -10,7 +10,8 @@ function told(text: string): string {
 
 describe("JSON text", () => {
   it.each([
-    ["", "line 1, column 1: the end of the file: a value"],
+    ["", "line 1, column 1: nothing at all: a value"],
+    ['{"a": [1', 'line 1, column 9: the end of the text: a comma or "]"'],
     ['{"a": 1\n "b": 2}', 'line 2, column 2: "b":: a comma or "}"'],
     ['{"a": tru}', "line 1, column 7: tru}: a value"],
     ["[1,]", "line 1, column 4: ]: a value"],

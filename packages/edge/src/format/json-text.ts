@@ -1,9 +1,13 @@
 import { refuse, succeed, type Outcome } from "@nightspan/core";
+import { keysTwice } from "./keys-twice.ts";
 
 /** 20 MB, the most that a camp file may hold. */
 export const MOST_BYTES = 20_000_000;
 
-/** The JSON in a text. A byte-order mark is no fault; anything else is told with its line and column. */
+/**
+ * The JSON in a text. A byte-order mark is no fault; anything else is told with its line and column, and a field
+ * written twice by its path.
+ */
 export function parseJson(text: string): Outcome<unknown> {
   if (text.length * 3 > MOST_BYTES && new TextEncoder().encode(text).length > MOST_BYTES) {
     return refuse("file", `${text.length} characters`, "at most 20 MB");
@@ -11,7 +15,8 @@ export function parseJson(text: string): Outcome<unknown> {
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
   try {
     const value: unknown = JSON.parse(body);
-    return succeed(value);
+    const refusals = keysTwice(body);
+    return refusals.length === 0 ? succeed(value) : { ok: false, refusals };
   } catch {
     const fault = findFault(body);
     const { line, column } = lineAndColumn(body, fault.at);
@@ -27,7 +32,7 @@ export function lineAndColumn(text: string, at: number): { line: number; column:
 
 function shown(text: string, at: number): string {
   const next = /^\s*(\S{1,12})/.exec(text.slice(at))?.[1];
-  return next ?? "the end of the file";
+  return next ?? (text.trim() === "" ? "nothing at all" : "the end of the text");
 }
 
 interface Fault {

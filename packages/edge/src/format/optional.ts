@@ -14,3 +14,8 @@ export function present(fields: object): object {
 export function convert(value: number | undefined, change: (value: number) => number): number | undefined {
   return value === undefined ? undefined : change(value);
 }
+
+/** A pair as files hold it. */
+export function twoOf<T>(one: T, other: T): [T, T] {
+  return [one, other];
+}

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { exampleCamp, planOf } from "../examples.fixture.ts";
+import { campOfOne } from "./camp-of-one.ts";
+import { openCamp } from "./open-camp.ts";
 import { planFile, writePlan } from "./plan-file.ts";
 import { planSchema } from "./plan-schema.ts";
 import { readPlan } from "./read-plan.ts";
@@ -8,8 +10,7 @@ function holes(value: unknown, path = "plan"): string[] {
   if (value === null || value === undefined || (typeof value === "number" && !Number.isFinite(value)))
     return [path];
   if (typeof value !== "object") return [];
-  if (!Array.isArray(value) && Object.keys(value).length === 0 && !/\.(ok|band|kit)$/.test(path))
-    return [path];
+  if (!Array.isArray(value) && Object.keys(value).length === 0 && !/\.(ok|band)$/.test(path)) return [path];
   return Object.entries(value).flatMap(([key, inner]) => holes(inner, `${path}.${key}`));
 }
 
@@ -46,6 +47,26 @@ describe("the plan file", () => {
     const names = file.berths.flatMap(({ hang }) => [...Object.keys(hang.ok), ...Object.keys(hang.band)]);
     expect(names.length).toBeGreaterThan(0);
     for (const name of names) expect(name).toMatch(/^(?:head\.|foot\.)?[a-z_]+_(?:m|n|deg)$/);
+  });
+
+  it("leaves kit out where none is listed, and the foot strap's height where nobody knows the ground", () => {
+    const opened = openCamp(campOfOne({ spanM: 4.2, statureM: 1.75 }));
+    if (!opened.ok) throw new Error(JSON.stringify(opened.refusals));
+    const unknown = planFile(planOf(opened.value.camp));
+    expect(holes(unknown)).toEqual([]);
+    const [berth] = unknown.berths;
+    expect(berth).toMatchObject({ ground_known: false });
+    expect(berth).not.toHaveProperty("kit");
+    expect(berth?.hang.foot).not.toHaveProperty("strap_height_m");
+    expect(berth?.hang.foot.above_level_m).toBeGreaterThan(0);
+    expect(berth?.hang.head.strap_height_m).toBeGreaterThan(0);
+    expect([...Object.keys(berth?.hang.ok ?? {}), ...Object.keys(berth?.hang.band ?? {})]).not.toContain(
+      "foot.strap_height_m",
+    );
+    expect(readPlan(writePlan(unknown))).toEqual({ ok: true, value: unknown });
+    expect(
+      file.berths.every(({ hang, ground_known }) => ground_known && hang.foot.strap_height_m),
+    ).toBeTruthy();
   });
 
   it("refuses a plan that was tampered with, by field", () => {

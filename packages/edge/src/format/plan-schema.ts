@@ -6,7 +6,7 @@ import {
   refusedPinSchema,
   repairSchema,
 } from "./explanation-schema.ts";
-import { choice } from "./fields.ts";
+import { choice, flag } from "./fields.ts";
 import { amount, count, findingSchema, name, verdict } from "./plan-parts-schema.ts";
 
 export const PLAN_FORMAT = "nightspan-plan/1";
@@ -25,11 +25,14 @@ const strapSchema = z.object({
   down_n: amount(),
 });
 
+/** Where nobody knows the ground between the trees, the foot strap is told from level alone. */
+const footSchema = z.extend(strapSchema, { strap_height_m: z.optional(amount()) });
+
 const okSchema = z.object({ low: amount(), high: amount(), binds_low: name(), binds_high: name() });
 
 export const hangSchema = z.object({
   head: strapSchema,
-  foot: strapSchema,
+  foot: footSchema,
   ridgeline_m: z.optional(amount()),
   ridgeline_pull_n: z.optional(amount()),
   seat_height_m: amount(),
@@ -60,6 +63,10 @@ export const requestSchema = z.object({
     min_m: amount(),
     max_m: z.optional(amount()),
     ea_n: z.optional(amount()),
+    wraps: z.optional(amount()),
+    through_own_eye: z.optional(flag()),
+    connector_m: z.optional(amount()),
+    owned_m: z.optional(amount()),
   }),
   sleeper: z.object({ mass_kg: amount(), stature_m: amount() }),
   targets: z.object({
@@ -94,13 +101,15 @@ const berthSchema = z.object({
   hang: hangSchema,
   request: z.optional(requestSchema),
   span_window: z.optional(okSchema),
-  kit: z.object({
-    hammock: z.optional(name()),
-    suspension: z.optional(name()),
-    tarp: z.optional(name()),
-    under: z.optional(name()),
-    over: z.optional(name()),
-  }),
+  kit: z.optional(
+    z.object({
+      hammock: z.optional(name()),
+      suspension: z.optional(name()),
+      tarp: z.optional(name()),
+      under: z.optional(name()),
+      over: z.optional(name()),
+    }),
+  ),
   set_by: name(),
   verdict: verdict(),
   findings: z.array(findingSchema),

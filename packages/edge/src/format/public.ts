@@ -5,7 +5,7 @@ export { readMeasured } from "./read-measured.ts";
 export { readRequest, requestFile } from "./request-file.ts";
 export { CAMP_FORMAT } from "./camp-schema.ts";
 export { campOfOne, type TwoTrees } from "./camp-of-one.ts";
-export { alternatives } from "./fields.ts";
+export { alternatives } from "./schema-words.ts";
 export { hangFile } from "./hang-file.ts";
 export { jsonSchemas } from "./json-schema.ts";
 export { MOST_BYTES, parseJson } from "./json-text.ts";

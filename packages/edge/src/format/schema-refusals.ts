@@ -1,6 +1,7 @@
 import type { Refusal } from "@nightspan/core";
 import type * as z from "zod/mini";
 import { fieldPath, valueAt } from "./raw.ts";
+import "./schema-words.ts";
 
 /** The schema's issues as refusals: field path, what stands there, what is needed. */
 export function schemaRefusals(issues: readonly z.core.$ZodIssue[], document: unknown): readonly Refusal[] {

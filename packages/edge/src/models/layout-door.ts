@@ -9,11 +9,13 @@ import { twice } from "../format/twice.ts";
 import { listAt } from "../format/raw.ts";
 import { inFileForm, read, type Door } from "./door.ts";
 
+const PEOPLE_NEED = "a whole number, 0 or more";
+
 const stem = z.strictObject(treeSchema.shape);
 
 const schema = z.strictObject({
   trees: list(stem, "trees", 0, 10_000),
-  people: whole(0, 100_000),
+  people: z.number({ error: PEOPLE_NEED }).check(z.int(PEOPLE_NEED), z.gte(0, PEOPLE_NEED)),
   rules: z.optional(
     z.strictObject({
       span_min_m: z.optional(number(0, 1_000, "m")),

@@ -2,6 +2,7 @@ import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { displayWidth, padded } from "./display-width.ts";
 import { namesOf, type Names } from "./names.ts";
 import { handDifference, handLength, shortBodyMark, toHandStep } from "./quantities.ts";
+import { fencedName } from "./plain-text.ts";
 import { stepsBetween } from "./steps-between.ts";
 
 const HEADS = [
@@ -53,7 +54,7 @@ function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[]
   const { under, over } = berth.kit;
   return [
     berth.id,
-    isolated(names.sleeper(berth.sleeper)),
+    fencedName(names.sleeper(berth.sleeper)),
     `${names.tree(berth.headTree)} to ${names.tree(berth.footTree)}`,
     stepsBetween(berth, camp) + (berth.stepItOut ? ", step it out" : ""),
     headMark(berth, camp, names),
@@ -67,7 +68,7 @@ function headMark({ hang, setBy, sleeper }: PlannedBerth, camp: Camp, names: Nam
   const up = handLength(hang.head.strapHeightM);
   if (setter === undefined) return up;
   const mark = `${up}, ${shortBodyMark(hang.head.strapHeightM, setter.statureM)}`;
-  return setBy === sleeper ? mark : `${mark} *${isolated(names.sleeper(setBy))}`;
+  return setBy === sleeper ? mark : `${mark} *${fencedName(names.sleeper(setBy))}`;
 }
 
 function footMark({ hang, groundKnown }: PlannedBerth): string {
@@ -75,10 +76,3 @@ function footMark({ hang, groundKnown }: PlannedBerth): string {
   const level = over === 0 ? "level" : `${handDifference(Math.abs(over))} ${over > 0 ? "higher" : "lower"}`;
   return groundKnown ? `${level} (${handLength(hang.foot.strapHeightM)} up)` : level;
 }
-
-/** A name that runs from right to left, fenced in so that it does not turn what stands beside it. */
-function isolated(name: string): string {
-  return RIGHT_TO_LEFT.test(name) ? `\u2068${name}\u2069` : name;
-}
-
-const RIGHT_TO_LEFT = /[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;

@@ -9,6 +9,7 @@ export function sayVerdict(verdict: Verdict): string {
 
 /** What stands beside every verdict: "trees looked at: 13 of 14, Maren Ødegård, 14 May". */
 export function sayLookedAt({ done, of, by, on }: TreesLookedAt): string {
+  if (of === 0) return "trees looked at: none counted, as nobody has a berth";
   const who = by.length > 0 ? `, ${by.join(" and ")}` : "";
   const when = on === undefined ? "" : `, ${day(on)}`;
   return `trees looked at: ${done} of ${of}${who}${when}`;

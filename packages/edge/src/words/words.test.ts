@@ -4,7 +4,7 @@ import { exampleCamp, planOf } from "../examples.fixture.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { displayWidth, padded, wrapped } from "./display-width.ts";
 import { labels, measure } from "./labels.ts";
-import { plainText } from "./plain-text.ts";
+import { fencedName, plainText } from "./plain-text.ts";
 import { angle, atBodyMark, day, handLength, hanging, length, shortBodyMark, steps } from "./quantities.ts";
 import { sayAssumptions } from "./say-assumptions.ts";
 import { refusalJson, sayRefusal } from "./say-refusal.ts";
@@ -90,6 +90,17 @@ describe("text on a terminal", () => {
 
   it("has no signs that nobody sees", () => {
     expect(plainText("a\u001b[1mb\u202ec\nd")).toBe("a [1mb c d");
+    expect(plainText("\u2069\u2068a\u2068")).toBe("  a ");
+  });
+
+  it("has a fence round a name from right to left, and every column where it was", () => {
+    expect(plainText(`1 ${fencedName("أمينة\u2069")} 5`)).toBe("1 \u2068أمينة \u2069 5");
+    expect(fencedName("Zoë")).toBe("Zoë");
+    const { camp } = exampleCamp("demo");
+    const rows = summaryLines(planOf(camp), camp, { why: false }).filter(({ kind }) => kind === "row");
+    const columns = rows.slice(1).map(({ text }) => displayWidth(text.slice(0, text.indexOf(" to "))));
+    expect(new Set(rows.map(({ text }) => text.includes("\u2068")))).toEqual(new Set([true, false]));
+    expect(Math.max(...columns) - Math.min(...columns)).toBeLessThanOrEqual(1);
   });
 });
 

@@ -99,7 +99,7 @@ export interface Sleeper {
   /** One of this person's own steps [m]. */
   readonly stepM: number;
   readonly sleeps: "cold" | "usual" | "warm";
-  /** Sleeps in a warm hat; absent: not known, and none is counted outside a bag's hood. */
+  /** Sleeps in a warm hat where no bag's hood is; absent: taken for granted, and said. */
   readonly hat?: boolean;
   readonly group?: string;
   readonly leads: boolean;

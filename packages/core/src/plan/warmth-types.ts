@@ -143,6 +143,6 @@ export type WarmthNote =
   | "person-assumed"
   | "under-not-known"
   | "over-not-known"
-  | "label-alone"
+  | "hat-assumed"
   | "colder-than-known"
   | "hours-from-low";

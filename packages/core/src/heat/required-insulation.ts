@@ -29,8 +29,8 @@ export interface RequiredInsulation {
  *
  * Shapes   scalars in, scalars out
  * Units    metabolicWM2 [W/m²], skinK, airK [K], ratios [1] → [m²K/W], [W/m²]
- * Holds    20 to 500 W/m², skin 15 to 40 °C, air −60 to 40 °C and below the skin, ratios 0 to 1; anything else, and
- *          breath that takes all the heat made, is refused by field name
+ * Holds    20 to 500 W/m², skin 15 to 40 °C, air −60 to 40 °C and below the skin, ratios 0 to 1; anything else is
+ *          refused by field name
  * Error    equals the total insulation of ISO 11079 within 1 %: that writes sweat over IREQ + Ia, this over R
  * Source   iso-11079 (handbook/heat.md)
  */

@@ -36,6 +36,8 @@ describe("the models by name", () => {
       "wind-load",
       "sun",
       "dew-point",
+      "required-insulation",
+      "sleeper-balance",
     ]);
     expect(fields("tarot", {})).toEqual(["NAME"]);
     expect(fields("__proto__", {})).toEqual(["NAME"]);

@@ -8,6 +8,8 @@ import { dropSpeedDoor } from "./drop-speed-door.ts";
 import { hangDoor } from "./hang-door.ts";
 import { layoutDoor } from "./layout-door.ts";
 import { rainReachDoor } from "./rain-reach-door.ts";
+import { requiredInsulationDoor } from "./required-insulation-door.ts";
+import { sleeperBalanceDoor } from "./sleeper-balance-door.ts";
 import { sunDoor } from "./sun-door.ts";
 import { trunkDoor } from "./trunk-door.ts";
 import { twoCableDoor } from "./two-cable-door.ts";
@@ -27,6 +29,8 @@ const DOORS: Readonly<Record<string, Door>> = {
   "wind-load": windLoadDoor,
   sun: sunDoor,
   "dew-point": dewPointDoor,
+  "required-insulation": requiredInsulationDoor,
+  "sleeper-balance": sleeperBalanceDoor,
 };
 
 /** The models that are built, by name, each with what it is about. */

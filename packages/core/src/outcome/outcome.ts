@@ -43,6 +43,7 @@ export type Limit =
   | "span-most"
   | "tarp-ridge"
   | "trunk-bend"
+  | "tree-pull"
   | "strength"
   | "user-weight";
 

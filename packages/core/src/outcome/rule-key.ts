@@ -40,6 +40,7 @@ export type RuleKey =
   | "tree.dead"
   | "tree.not-allowed"
   | "tree.bending"
+  | "tree.pull"
   | "tree.bark-pressure"
   | "tree.height-estimated"
   | "tree.species-unknown"

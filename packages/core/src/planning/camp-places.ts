@@ -30,7 +30,7 @@ export function campPlaces(surveyed: Ground, rules: HouseRules): CampPlaces {
   const ground = withoutBarredSpecies(surveyed, rules);
   const found = placesOn(ground, rules);
   if (rules.noSpokes?.value !== true) return found;
-  return { ...found, conflicts: merged(found.conflicts, spokeConflicts(found.places)) };
+  return { ...found, conflicts: mergedPairs(found.conflicts, spokeConflicts(found.places)) };
 }
 
 function placesOn(ground: Ground, rules: HouseRules): CampPlaces {
@@ -64,7 +64,7 @@ function placesOn(ground: Ground, rules: HouseRules): CampPlaces {
 type Pairs = readonly (readonly [number, number])[];
 
 /** Pairs of both lists, each once, sorted. */
-function merged(one: Pairs, other: Pairs): Pairs {
+export function mergedPairs(one: Pairs, other: Pairs): Pairs {
   const byKey = new Map([...one, ...other].map((pair) => [pair.join(" "), pair]));
   return [...byKey.values()].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
 }

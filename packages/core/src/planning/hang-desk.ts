@@ -10,6 +10,7 @@ import { webbingOf } from "../statics/strap-parts.ts";
 import type { CampPlace } from "./camp-places-types.ts";
 import type { FitClass } from "./fit-classes.ts";
 import { hangKit, hangPair } from "./hang-request.ts";
+import { endPulls, hardestPull, PULL_SLACK, type EndPull, type PullLimits } from "./pull-limits.ts";
 import { spanWindow, type SpanExtras } from "./span-window.ts";
 
 /** Works out hangs of classes at places, each once: a quick yes or no, and in full. */
@@ -20,11 +21,15 @@ export class HangDesk {
   private readonly screens: (((pair: HangPair) => ScreenedHang) | undefined)[] = [];
   private readonly requests: (HangKit | undefined)[] = [];
   private readonly rigs: (HangRig | undefined)[] = [];
+  private readonly hardest: (EndPull | undefined)[] = [];
   private readonly places: readonly CampPlace[];
   private readonly pairs: readonly HangPair[];
   private readonly classes: readonly FitClass[];
+  private readonly pulls: PullLimits | undefined;
 
-  constructor(places: readonly CampPlace[], classes: readonly FitClass[]) {
+  /** With `pulls` a hang is refused that alone pulls one of its trees too hard. */
+  constructor(places: readonly CampPlace[], classes: readonly FitClass[], pulls?: PullLimits) {
+    this.pulls = pulls;
     this.places = places;
     this.pairs = places.map(hangPair);
     this.classes = classes;
@@ -35,7 +40,9 @@ export class HangDesk {
     const key = this.key(classIndex, place);
     const known = this.full.get(key)?.ok ?? this.quick.get(key);
     if (known !== undefined) return known;
-    const serves = this.screened(classIndex, this.pair(place));
+    const screened = this.screened(classIndex, this.pair(place));
+    const serves =
+      screened && (!this.mightPullTooHard(classIndex, place) || this.hangOf(classIndex, place).ok);
     this.quick.set(key, serves);
     return serves;
   }
@@ -55,7 +62,8 @@ export class HangDesk {
     if (known !== undefined) return known;
     const { kit } = this.fit(classIndex);
     const found = hang(this.requestOf(classIndex, place));
-    const outcome = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
+    const own = found.ok ? withOwnWebbing(found.value, kit.suspension.strapLengthM) : found;
+    const outcome = own.ok ? this.withinPulls(own.value, place) : own;
     this.full.set(key, outcome);
     return outcome;
   }
@@ -81,6 +89,30 @@ export class HangDesk {
     const window = found.ok ? found.value : undefined;
     this.windows.set(key, window);
     return window;
+  }
+
+  private mightPullTooHard(classIndex: number, place: number): boolean {
+    const fit = this.classes[classIndex];
+    if (this.pulls === undefined || fit === undefined) return false;
+    const { sidewaysN, momentNm } = (this.hardest[classIndex] ??= hardestPull(fit));
+    return sidewaysN > this.pulls.forceN || momentNm > Math.min(...this.pulls.momentNm(place));
+  }
+
+  private withinPulls(found: Hang, place: number): Outcome<Hang> {
+    const there = this.places[place];
+    if (this.pulls === undefined || there === undefined) return { ok: true, value: found };
+    const { forceN } = this.pulls;
+    const bends = this.pulls.momentNm(place);
+    for (const [end, { sidewaysN, momentNm }] of endPulls(there, found).entries()) {
+      const most = bends[end] ?? Infinity;
+      if (sidewaysN > forceN * (1 + PULL_SLACK)) {
+        return refuse("sidewaysN", sidewaysN, `at most ${forceN} N at a tree`, "tree-pull");
+      }
+      if (momentNm > most * (1 + PULL_SLACK)) {
+        return refuse("momentNm", momentNm, `at most ${most} N m at that trunk`, "trunk-bend");
+      }
+    }
+    return { ok: true, value: found };
   }
 
   private screened(classIndex: number, pair: HangPair): boolean {

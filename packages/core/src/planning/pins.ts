@@ -11,6 +11,7 @@ import { NO_GROUND } from "./no-ground.ts";
 import { broken, findNamedPair, pairFaults, type NamedPair } from "./pair-faults.ts";
 import { planBerth } from "./plan-berth.ts";
 import { refusedFindings } from "./refused-hang.ts";
+import { pullLimits } from "./pull-limits.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
 
 /** A sleeper who keeps a place. */
@@ -127,7 +128,7 @@ function berthFaults({ camp, ground }: PinCase, kit: DealtKit, place: number): F
   const there = ground.places[place];
   const [fit] = fitClasses([kit], camp);
   if (there === undefined || fit === undefined) return [];
-  const desk = new HangDesk([there], [fit]);
+  const desk = new HangDesk([there], [fit], pullLimits({ ...ground, places: [there] }, camp.rules));
   const hang = desk.hangOf(0, 0);
   const trees = [ground.anchors[there.first]?.id ?? "", ground.anchors[there.second]?.id ?? ""] as const;
   if (!hang.ok) return refusedFindings({ trees, kit, limits: fit.limits, refusals: hang.refusals });

@@ -1,7 +1,7 @@
 import type { Camp } from "../plan/camp.ts";
 import type { RefusedPin } from "../plan/plan.ts";
 import { allowedPlaces } from "./allowed-places.ts";
-import { campPlaces } from "./camp-places.ts";
+import { campPlaces, mergedPairs } from "./camp-places.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
 import { dealKit, type KitDeal } from "./deal-kit.ts";
 import type { DealtKit } from "./dealt-kit.ts";
@@ -9,6 +9,9 @@ import { fitClasses, type FitClass } from "./fit-classes.ts";
 import { HangDesk } from "./hang-desk.ts";
 import { NO_GROUND } from "./no-ground.ts";
 import { judgePins, type KeptPin } from "./pins.ts";
+
+import { pullConflicts } from "./pull-conflicts.ts";
+import { pullLimits } from "./pull-limits.ts";
 
 /** A camp made ready for the search: kit dealt, places found, hangs that are refused left out, pins set. */
 export interface PreparedCamp {
@@ -37,7 +40,7 @@ export interface PinnedSeat {
 }
 
 export function prepareCamp(camp: Camp): PreparedCamp {
-  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value);
+  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value, camp.night);
   const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
   const { kept, refused, ground } = judgePins(camp, deal, found);
   return preparedFor({ camp, deal, ground, pinsRefused: refused }, kept);
@@ -58,15 +61,19 @@ function preparedFor(
   given: Pick<PreparedCamp, "camp" | "deal" | "ground" | "pinsRefused">,
   kept: readonly KeptPin[],
 ): PreparedCamp {
-  const { camp, deal, ground, pinsRefused } = given;
+  const { camp, deal, ground: unbalanced, pinsRefused } = given;
   const keeping = new Set(kept.map(({ kit }) => kit));
   const seekers = fitClasses(
     deal.dealt.filter((kit) => !keeping.has(kit)),
     camp,
   );
   const classes = [...seekers, ...fitClasses([...keeping], camp)];
-  const desk = new HangDesk(ground.places, classes);
-  const { allowed, refusedEverywhere } = allowedPlaces(ground.places, classes, desk);
+  const limits = pullLimits(unbalanced, camp.rules);
+  const desk = new HangDesk(unbalanced.places, classes, limits);
+  const { allowed, refusedEverywhere } = allowedPlaces(unbalanced.places, classes, desk);
+  const hammocks = camp.rules.hammocksPerTree.value;
+  const tooMuch = pullConflicts({ ground: unbalanced, classes, allowed, desk, limits, hammocks });
+  const ground = { ...unbalanced, conflicts: mergedPairs(unbalanced.conflicts, tooMuch) };
   withoutPinned(allowed, seekers.length, ground, kept);
   return {
     camp,

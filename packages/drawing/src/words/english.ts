@@ -1,8 +1,11 @@
+import { SHELTER_ENGLISH } from "./english-shelter.ts";
+
 /**
  * Every sentence a drawing may say, in plain English. `{hole}` takes the item of that name. The keys are the
  * contract with `edge`, which may say them in another tongue; whole sentences, so that they can be translated.
  */
 export const ENGLISH = {
+  ...SHELTER_ENGLISH,
   "verdict.clear": "no rule broken",
   "verdict.look-again": "look again",
   "verdict.do-not-hang": "do not hang",
@@ -68,6 +71,7 @@ export const ENGLISH = {
   "legend.head": "head",
   "legend.feet": "feet",
   "legend.refused": "pair refused",
+  "legend.spare": "spare berth, kept free",
   "legend.limits": "limits how many have a berth",
   "legend.knot": "only some of these pairs at once",
   "legend.group": "reach of a group from its leader",
@@ -137,7 +141,9 @@ export const ENGLISH = {
   "limit.span-most": "most span",
   "limit.strength": "strength",
   "limit.tarp-ridge": "tarp ridge",
+  "limit.tree-pull": "pull at a tree",
   "limit.trunk-bend": "trunk bends",
+  "limit.tree-pull": "pull on the tree",
   "limit.user-weight": "greatest user weight",
 
   "card.title": "Berth card {berth}, {sleeper}",

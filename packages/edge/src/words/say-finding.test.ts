@@ -48,6 +48,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "tree.dead": { subject: "tree/B5", unit: "1" },
   "tree.not-allowed": { subject: "tree/B5", unit: "1" },
   "tree.bending": { subject: "tree/B5", unit: "Pa" },
+  "tree.pull": { subject: "tree/B5", unit: "N" },
   "tree.bark-pressure": { subject: "tree/B5", unit: "Pa" },
   "tree.height-estimated": { subject: "berth/3", unit: "m" },
   "tree.species-unknown": { subject: "tree/B5", unit: "1" },

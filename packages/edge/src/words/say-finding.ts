@@ -82,6 +82,8 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "tree.not-allowed": (f, names) => `Not to be used: ${tree(f, names)}.`,
   "tree.bending": (f, names) =>
     `The trunk of ${tree(f, names)} is bent ${nearness(f)} what sound green wood bears${sharing(f)}. Roots, rot and lean are not in this.`,
+  "tree.pull": (f, names) =>
+    `All that pulls ${tree(f, names)} sideways is ${nearness(f)} what the house allows at one tree${sharing(f)}.`,
   "tree.bark-pressure": (f, names) =>
     `The strap presses the bark of ${tree(f, names)} ${f.verdict === "clear" ? "no more than" : "more than"} the least strap and trunk of the house rules would (common practice, no source).`,
   "tree.height-estimated": (f, names) =>

@@ -33,6 +33,7 @@ const LIMITS: Readonly<Record<Limit, string>> = {
   "span-most": "the trees are farther than the house rule allows",
   "tarp-ridge": "the tarp's ridge does not fit between the trees",
   "trunk-bend": "a trunk would bend too far",
+  "tree-pull": "a tree would be pulled harder than the house rule allows",
   strength: "a part is too weak for the pull",
   "user-weight": "the sleeper is over the hammock's greatest user weight",
 };

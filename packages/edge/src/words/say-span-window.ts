@@ -29,6 +29,7 @@ const ENDS: Readonly<Record<Limit, string>> = {
   "span-most": "the house rule does not allow it",
   "tarp-ridge": "the tarp does not fit between the trunks",
   "trunk-bend": "a trunk would bend too far",
+  "tree-pull": "a tree would be pulled too hard",
   strength: "a part is too weak for the pull",
   "user-weight": "the sleeper is too heavy for the hammock",
 };

@@ -8,6 +8,7 @@ import { spanFindings } from "./span.ts";
 import { strapFindings } from "./strap.ts";
 import { strengthFindings } from "./strength.ts";
 import { surroundingFindings, type Hazards } from "./surroundings.ts";
+import { treePullFindings } from "./tree-pull.ts";
 import { treeFindings } from "./trees.ts";
 import { trunkFindings } from "./trunk.ts";
 
@@ -23,6 +24,7 @@ export function berthFindings(berth: BerthCase, hazards: Hazards): Finding[] {
     ...spanFindings(berth),
     ...lieFindings(berth),
     ...capFindings(berth),
+    ...treePullFindings(berth),
     ...trunkFindings(berth),
     ...dropFindings(berth),
   ].sort(worstFirst);

@@ -70,10 +70,11 @@ describe("bending of a trunk", () => {
     expect((foot?.limit ?? 0) / 1e6).toBeCloseTo(11.2, 1);
   });
 
-  it("says do not hang of a sapling that a house rule would let through", () => {
+  it("gives nobody a berth at a sapling that a house rule would let through, and says what is in the way", () => {
     const plan = between({ species: "Fagus sylvatica", dbhM: 0.07 });
-    expect(troubles(onlyBerth(plan).findings)).toEqual(["tree.bending"]);
-    expect(plan.verdict).toBe("do-not-hang");
+    expect(plan.placed).toBe(0);
+    const [, bent] = plan.unplaced[0]?.because ?? [];
+    expect(bent).toMatchObject({ verdict: "do-not-hang", about: ["T01", "T02", "trunk-bend"] });
   });
 
   it("takes a tree of no or of an unlisted species for the weakest, and tells which it is", () => {

@@ -141,7 +141,6 @@ export const ENGLISH = {
   "limit.span-most": "most span",
   "limit.strength": "strength",
   "limit.tarp-ridge": "tarp ridge",
-  "limit.tree-pull": "pull at a tree",
   "limit.trunk-bend": "trunk bends",
   "limit.tree-pull": "pull on the tree",
   "limit.user-weight": "greatest user weight",

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import { day, list, number, record, text } from "./fields.ts";
 import { groundSchema, groupSchema } from "./ground-schema.ts";
 import { kitSchema } from "./kit-schema.ts";
-import { nightSchema } from "./night-schema.ts";
+import { nightSchema, setUpSchema } from "./night-schema.ts";
 import { pinSchema } from "./pins-schema.ts";
 import { sleeperSchema } from "./people-schema.ts";
 import { rulesSchema } from "./rules-schema.ts";
@@ -30,4 +30,5 @@ export const campSchema = record("a camp", {
   kit: z.optional(list(kitSchema, "kit items")),
   pins: z.optional(list(pinSchema, "pins", 0, 1_000)),
   night: z.optional(nightSchema),
+  set_up: z.optional(setUpSchema),
 });

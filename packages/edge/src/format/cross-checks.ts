@@ -1,5 +1,7 @@
 import type { Refusal } from "@nightspan/core";
 import { groundChecks } from "./ground-checks.ts";
+import { kitChecks } from "./kit-checks.ts";
+import { nightChecks } from "./night-checks.ts";
 import { pinChecks } from "./pin-checks.ts";
 import { listAt, numberAt, textAt, textsAt, field } from "./raw.ts";
 import { twice } from "./twice.ts";
@@ -16,7 +18,8 @@ export function crossChecks(document: unknown): readonly Refusal[] {
     ...ruleChecks(field(document, "rules")),
     ...sleeperChecks(document),
     ...twice(listAt(document, "groups"), "groups", "id"),
-    ...kitChecks(document),
+    ...kitChecks(listAt(document, "kit")),
+    ...nightChecks(document),
     ...pinChecks(document),
   ];
 }
@@ -96,23 +99,6 @@ function ruleChecks(rules: unknown): readonly Refusal[] {
 
 function ruleValue(rules: unknown, key: string): number | undefined {
   return numberAt(rules, key) ?? numberAt(field(rules, key), "value");
-}
-
-function kitChecks(document: unknown): readonly Refusal[] {
-  const kit = listAt(document, "kit");
-  const ranges = kit.flatMap((item, index) => {
-    const [least, most] = [numberAt(item, "min_m"), numberAt(item, "max_m")];
-    if (least === undefined || most === undefined || least <= most) return [];
-    return [{ field: `kit[${index}].min_m`, got: least, need: `at most max_m, which is ${most}` }];
-  });
-  const ridgelines = kit.flatMap((item, index) => {
-    const [ridgeline, length] = [numberAt(item, "ridgeline_m"), numberAt(item, "length_m")];
-    if (ridgeline === undefined || length === undefined || ridgeline < length) return [];
-    return [
-      { field: `kit[${index}].ridgeline_m`, got: ridgeline, need: `less than length_m, which is ${length}` },
-    ];
-  });
-  return [...twice(kit, "kit", "id"), ...ranges, ...ridgelines];
 }
 
 function idsOf(items: readonly unknown[]): ReadonlySet<string> {

@@ -97,6 +97,8 @@ export const groundSchema = record("the ground", {
   ),
   source: z.optional(choice("taped", "stepped", "gps")),
   position_error_m: z.optional(number(0, 50, "m")),
+  hollow: z.optional(flag()),
+  canopy: z.optional(choice("wood", "open")),
   meeting_point: z.optional(spot()),
   muster: z.optional(spot()),
   fallback: z.optional(spot()),

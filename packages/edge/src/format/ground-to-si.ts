@@ -34,6 +34,8 @@ export function groundToSi(
     slope: slopeToSi(ground),
     source: ground.source ?? defaults.take("ground.source"),
     positionErrorM: ground.position_error_m ?? defaults.take("ground.position_error_m"),
+    hollow: ground.hollow,
+    canopy: ground.canopy,
     meetingPoint: spotToSi(ground.meeting_point),
     muster: spotToSi(ground.muster),
     fallback: spotToSi(ground.fallback),

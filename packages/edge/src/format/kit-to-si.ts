@@ -1,4 +1,4 @@
-import type { KitItem } from "@nightspan/core";
+import type { Inspection, KitItem } from "@nightspan/core";
 import type { KitDocument } from "./camp-document.ts";
 import type { DefaultsLedger } from "./defaults-ledger.ts";
 import { convert, present } from "./optional.ts";
@@ -6,9 +6,13 @@ import { convert, present } from "./optional.ts";
 export function kitItemToSi(item: KitDocument, defaults: DefaultsLedger): KitItem {
   const common = {
     id: item.id,
-    count: item.count ?? defaults.take("kit[].count", item.id),
+    count: item.count ?? item.numbers?.length ?? defaults.take("kit[].count", item.id),
     massKg: item.mass_kg,
     state: item.state ?? defaults.take("kit[].state", item.id),
+    numbers: item.numbers,
+    wear: item.wear,
+    inServiceOn: item.in_service_on,
+    inspections: item.inspections?.map(inspectionToSi),
   };
   switch (item.kind) {
     case "hammock":
@@ -16,28 +20,15 @@ export function kitItemToSi(item: KitDocument, defaults: DefaultsLedger): KitIte
     case "suspension":
       return suspensionToSi(item, common, defaults);
     case "tarp":
-      return present({
-        ...common,
-        kind: item.kind,
-        shape: item.shape,
-        ridgeM: item.ridge_m,
-        widthM: item.width_m,
-      });
+      return tarpToSi(item, common);
     case "under":
-      return present({
-        ...common,
-        kind: item.kind,
-        insulationM2KPerW: item.r_m2k_w,
-        limitK: convert(item.limit_c, kelvin),
-        coveredRatio: item.covered,
-      });
+      return underToSi(item, common);
     case "over":
-      return present({
-        ...common,
-        kind: item.kind,
-        insulationM2KPerW: item.r_m2k_w,
-        comfortK: convert(item.comfort_c, kelvin),
-      });
+      return overToSi(item, common);
+    case "cord":
+      return cordToSi(item, common);
+    case "peg":
+      return present({ ...common, kind: item.kind, label: item.label, holdsN: item.holds_n });
     default:
       return present({ ...common, kind: item.kind, label: item.label });
   }
@@ -50,11 +41,18 @@ export function kelvin(celsius: number): number {
   return celsius + ICE_K;
 }
 
-interface Common {
-  readonly id: string;
-  readonly count: number;
+interface Common extends Pick<KitItem, "id" | "count" | "state"> {
   readonly massKg: number | undefined;
-  readonly state: KitItem["state"];
+  readonly numbers: KitItem["numbers"] | undefined;
+  readonly wear: KitItem["wear"] | undefined;
+  readonly inServiceOn: string | undefined;
+  readonly inspections: readonly Inspection[] | undefined;
+}
+
+type InspectionDocument = NonNullable<KitDocument["inspections"]>[number];
+
+function inspectionToSi({ by, on, finding, action, number }: InspectionDocument): Inspection {
+  return present({ by, on, finding, action, number });
 }
 
 type Of<K extends KitDocument["kind"]> = Extract<KitDocument, { kind: K }>;
@@ -87,5 +85,71 @@ function suspensionToSi(item: Of<"suspension">, common: Common, defaults: Defaul
     ratedLoadN: item.rated_load_n,
     breakingN: item.breaking_n,
     throughOwnEye: item.through_own_eye,
+    wraps: item.wraps,
+    connectorM: item.connector_m,
   });
+}
+
+function tarpToSi(item: Of<"tarp">, common: Common): KitItem {
+  return present({
+    ...common,
+    kind: item.kind,
+    shape: item.shape,
+    ridgeM: item.ridge_m,
+    widthM: item.width_m,
+    edgeM: item.edge_m,
+    skewM: item.skew_m,
+    catenaryCutM: item.catenary_cut_m,
+    tieOuts: item.tie_outs,
+  });
+}
+
+function underToSi(item: Of<"under">, common: Common): KitItem {
+  return present({
+    ...common,
+    kind: item.kind,
+    insulationM2KPerW: item.r_m2k_w,
+    limitK: convert(item.limit_c, kelvin),
+    coveredRatio: item.covered,
+    form: item.form,
+    placement: item.placement,
+    gapRatio: item.gap,
+    permeabilityMS: convert(item.permeability_mm_s, fromThousandths),
+    loftLeftRatio: item.loft_left,
+    lengthM: item.length_m,
+    widthM: item.width_m,
+    fitsNet: item.fits_net,
+  });
+}
+
+function overToSi(item: Of<"over">, common: Common): KitItem {
+  return present({
+    ...common,
+    kind: item.kind,
+    insulationM2KPerW: item.r_m2k_w,
+    comfortK: convert(item.comfort_c, kelvin),
+    limitK: convert(item.limit_c, kelvin),
+    form: item.form,
+    loftM: convert(item.loft_mm, fromThousandths),
+    fill: item.fill,
+    permeabilityMS: convert(item.permeability_mm_s, fromThousandths),
+    loftLeftRatio: item.loft_left,
+    lengthM: item.length_m,
+  });
+}
+
+function cordToSi(item: Of<"cord">, common: Common): KitItem {
+  return present({
+    ...common,
+    kind: item.kind,
+    label: item.label,
+    material: item.material,
+    lengthM: item.length_m,
+    widthM: convert(item.width_mm, fromThousandths),
+  });
+}
+
+/** Millimetres, or millimetres a second, in metres. */
+function fromThousandths(value: number): number {
+  return value / 1000;
 }

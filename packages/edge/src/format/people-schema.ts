@@ -45,6 +45,7 @@ export const sleeperSchema = record("a sleeper", {
   reach_m: z.optional(number(0.5, 3.5, "m")),
   step_m: z.optional(number(0.2, 1.5, "m")),
   sleeps: z.optional(choice("cold", "usual", "warm")),
+  hat: z.optional(flag()),
   group: z.optional(id()),
   leads: z.optional(flag()),
   beginner: z.optional(flag()),

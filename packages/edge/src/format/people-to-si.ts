@@ -17,6 +17,7 @@ export function sleeperToSi(sleeper: SleeperDocument, defaults: DefaultsLedger):
     reachM: sleeper.reach_m ?? defaults.take("sleepers[].reach_m", id) * statureM,
     stepM: sleeper.step_m ?? defaults.take("sleepers[].step_m", id) * statureM,
     sleeps: sleeper.sleeps ?? defaults.take("sleepers[].sleeps", id),
+    hat: sleeper.hat,
     group: sleeper.group,
     leads: sleeper.leads ?? defaults.take("sleepers[].leads", id),
     beginner: sleeper.beginner,

@@ -1,9 +1,10 @@
-import { degrees, type Camp, type CampPlace, type Night, type Pin } from "@nightspan/core";
-import type { CampDocument, NightDocument, PinDocument } from "./camp-document.ts";
-import { defaultsLedger, type DefaultsLedger } from "./defaults-ledger.ts";
+import type { Camp, CampPlace, Pin } from "@nightspan/core";
+import type { CampDocument, PinDocument } from "./camp-document.ts";
+import { defaultsLedger } from "./defaults-ledger.ts";
 import { groundToSi } from "./ground-to-si.ts";
-import { kelvin, kitItemToSi } from "./kit-to-si.ts";
-import { convert, present } from "./optional.ts";
+import { kitItemToSi } from "./kit-to-si.ts";
+import { nightToSi, setUpToSi } from "./night-to-si.ts";
+import { present } from "./optional.ts";
 import { groupToSi, sleeperToSi } from "./people-to-si.ts";
 import { rulesToSi } from "./rules-to-si.ts";
 
@@ -21,7 +22,8 @@ export function toCamp(document: CampDocument): Camp {
     groups: (document.groups ?? []).map(groupToSi),
     kit: (document.kit ?? []).map((item) => kitItemToSi(item, defaults)),
     pins: document.pins?.map(pinToSi),
-    night: nightToSi(document.night, defaults),
+    night: nightToSi(document, defaults),
+    setUp: setUpToSi(document),
   };
   return present({ ...parts, defaultsUsed: defaults.used() });
 }
@@ -38,27 +40,4 @@ function placeToSi(place: CampDocument["place"]): CampPlace | undefined {
     elevationM: place.elevation_m,
     timezone: place.timezone,
   });
-}
-
-function nightToSi(night: NightDocument | undefined, defaults: DefaultsLedger): Night | undefined {
-  if (night === undefined) return undefined;
-  return present({
-    lowK: kelvin(night.low_c),
-    highK: convert(night.high_c, kelvin),
-    windMS: night.wind_m_s,
-    gustMS: night.gust_m_s ?? asWind(night, defaults),
-    windHeightM: night.wind_height_m ?? defaults.take("night.wind_height_m"),
-    windFromRad: convert(night.wind_from_deg, degrees),
-    rainMmH: night.rain_mm_h ?? defaults.take("night.rain_mm_h"),
-    humidityRatio: night.humidity ?? defaults.take("night.humidity"),
-    cloudRatio: night.cloud ?? defaults.take("night.cloud"),
-    stationElevationM: night.station_elevation_m,
-    stopGustMS: night.stop_gust_m_s,
-  });
-}
-
-/** A gust that nobody forecast is at least the wind; that it was taken so is told. */
-function asWind({ wind_m_s }: NightDocument, defaults: DefaultsLedger): number {
-  defaults.note("night.gust_m_s", wind_m_s);
-  return wind_m_s;
 }

@@ -101,7 +101,7 @@ function patchOf(
     (a[1] + b[1] + c[1] + d[1]) / 4,
     (a[2] + b[2] + c[2] + d[2]) / 4,
   ];
-  const [e, f] = [less(c, a), less(d, b)];
+  const [e, f] = [less(d, b), less(c, a)];
   const area: AreaVector = [
     (e[1] * f[2] - e[2] * f[1]) / 2,
     (e[2] * f[0] - e[0] * f[2]) / 2,

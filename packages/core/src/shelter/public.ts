@@ -13,3 +13,6 @@ export * from "./solar-position.ts";
 export * from "./sun-times.ts";
 export * from "./civil-time.ts";
 export * from "./ridge-pull.ts";
+export * from "./tarp-cut.ts";
+export * from "./tarp-footprint.ts";
+export type { GroundPlane } from "./ground-plane.ts";

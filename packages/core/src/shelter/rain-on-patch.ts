@@ -54,7 +54,8 @@ function between(
   const [slow, fast] = [high === Infinity ? 0 : windMS / high, low === 0 ? Infinity : windMS / low];
   const share = upTo(slower, fast) - tableAt(slower, slow);
   const drift = windMS * (upTo(slowness, fast) - tableAt(slowness, slow));
-  return areaZ * share + facing * drift;
+  // Straight lines in the tables can leave a hair below nothing where the rain only just grazes.
+  return Math.max(0, areaZ * share + facing * drift);
 }
 
 function upTo(table: Float64Array, speedMS: number): number {

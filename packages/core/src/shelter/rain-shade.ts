@@ -1,3 +1,4 @@
+import { at } from "../numeric/at.ts";
 import type { Point3 } from "./ground-plane.ts";
 import type { Panel } from "./tarp-geometry.ts";
 
@@ -11,43 +12,80 @@ export type Slopes = number[];
  *
  * Nothing is sampled over drop sizes: a segment covers a whole range of fall speeds at once.
  *
- * Shapes   a point, a level unit direction from which the wind comes, flat panels (also hollow ones) → ranges of slope ≥ 0
+ * Shapes   panels, a level unit direction from which the wind comes → from a point to ranges of slope ≥ 0
  * Units    metres → level metres a metre of fall
- * Holds    any flat polygon; one that lies edge on in the plane of the wind covers nothing
+ * Holds    any flat polygon, also a hollow one; one that lies edge on in the plane of the wind covers nothing
  * Error    exact for straight rays: even wind over the height of the tarp
  * Source   rain-shade (handbook/shelter.md)
  */
-export function coveredSlopes(
-  point: Point3,
+export function rainShade(
+  panels: readonly Panel[],
   upwindX: number,
   upwindY: number,
-  panels: readonly Panel[],
-): Slopes {
-  const slopes: Slopes = [];
-  for (const { corners } of panels) addPanel(slopes, point, upwindX, upwindY, corners);
-  return slopes;
+): (point: Point3) => Slopes {
+  const turned = panels.map((panel) => turnedPanel(panel, upwindX, upwindY));
+  return (point) => {
+    const aside = point[1] * upwindX - point[0] * upwindY;
+    const along = point[0] * upwindX + point[1] * upwindY;
+    const slopes: Slopes = [];
+    for (const panel of turned) {
+      const isBeside = aside < panel.leastAside || aside > panel.mostAside;
+      if (!isBeside && panel.mostAlong >= along) addPanel(slopes, panel, aside, along, point[2]);
+    }
+    return joined(slopes);
+  };
+}
+
+/** A panel seen along the wind. */
+interface TurnedPanel {
+  readonly aside: Float64Array;
+  readonly along: Float64Array;
+  readonly high: Float64Array;
+  readonly leastAside: number;
+  readonly mostAside: number;
+  readonly mostAlong: number;
+}
+
+function turnedPanel({ corners }: Panel, upX: number, upY: number): TurnedPanel {
+  const aside = Float64Array.from(corners, ([x, y]) => y * upX - x * upY);
+  const along = Float64Array.from(corners, ([x, y]) => x * upX + y * upY);
+  return {
+    aside,
+    along,
+    high: Float64Array.from(corners, ([, , z]) => z),
+    leastAside: Math.min(...aside),
+    mostAside: Math.max(...aside),
+    mostAlong: Math.max(...along),
+  };
 }
 
 /** Crossings of the panel being cut: distance upwind and height over the point, two numbers each. */
 const cut: number[] = [];
 
-function addPanel(slopes: Slopes, point: Point3, upX: number, upY: number, corners: readonly Point3[]): void {
-  const last = corners[corners.length - 1];
-  if (last === undefined) return;
-  const [px, py, pz] = point;
+function addPanel(
+  slopes: Slopes,
+  panel: TurnedPanel,
+  pointAside: number,
+  pointAlong: number,
+  pointZ: number,
+): void {
+  const { aside, along, high } = panel;
+  const last = aside.length - 1;
   cut.length = 0;
-  let fromAside = (last[1] - py) * upX - (last[0] - px) * upY;
-  let fromAlong = (last[0] - px) * upX + (last[1] - py) * upY;
-  let fromHigh = last[2] - pz;
-  for (const [x, y, z] of corners) {
-    const aside = (y - py) * upX - (x - px) * upY;
-    const along = (x - px) * upX + (y - py) * upY;
-    const high = z - pz;
-    if (aside < 0 !== fromAside < 0) {
-      const share = fromAside / (fromAside - aside);
-      cut.push(fromAlong + share * (along - fromAlong), fromHigh + share * (high - fromHigh));
+  let fromAside = at(aside, last) - pointAside;
+  let from = last;
+  for (let corner = 0; corner <= last; corner++) {
+    const toAside = at(aside, corner) - pointAside;
+    if (toAside < 0 !== fromAside < 0) {
+      const share = fromAside / (fromAside - toAside);
+      const [alongFrom, highFrom] = [at(along, from), at(high, from)];
+      cut.push(
+        alongFrom - pointAlong + share * (at(along, corner) - alongFrom),
+        highFrom - pointZ + share * (at(high, corner) - highFrom),
+      );
     }
-    [fromAside, fromAlong, fromHigh] = [aside, along, high];
+    fromAside = toAside;
+    from = corner;
   }
   if (cut.length === 4) addSegment(slopes, cut[0] ?? 0, cut[1] ?? 0, cut[2] ?? 0, cut[3] ?? 0);
   else if (cut.length > 4) addSegments(slopes);
@@ -90,7 +128,7 @@ const LOWEST_M = 1e-9;
  *
  * Shapes   pairs from–to in no order → pairs in order, none overlapping
  */
-export function joined(slopes: Slopes): Slopes {
+function joined(slopes: Slopes): Slopes {
   if (slopes.length <= 2) return slopes;
   if (slopes.length === 4) return joinedTwo(slopes);
   const pairs = Array.from({ length: slopes.length / 2 }, (_, index) => index);

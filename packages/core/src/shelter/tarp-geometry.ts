@@ -38,6 +38,8 @@ export interface PitchedTarp {
   /** Ends of the cloth's ridge. */
   readonly ridgeHead: Point3;
   readonly ridgeFoot: Point3;
+  /** Both ends of each lower edge, head to foot, as folded; the same point twice where a side comes to one. */
+  readonly edges: Readonly<Record<Side, readonly [Point3, Point3]>>;
   /** Corners that take guys, head to foot. */
   readonly corners: Readonly<Record<Side, readonly Point3[]>>;
   readonly flat: Readonly<Record<Side, FlatSide>>;
@@ -67,9 +69,17 @@ export function pitchTarp(cut: TarpCut, pitch: Pitch, berth: BerthFrame): Pitche
     flat[side].corners.flatMap((corner) =>
       isFolded(corner, pitch.closedEnds) ? [] : [frame.at(corner, side, angle[side])],
     );
+  const edgeOf = (side: Side): readonly [Point3, Point3] => {
+    const ends = flat[side].corners.map((corner) =>
+      isFolded(corner, pitch.closedEnds) ? foldOf(corner, angle[side]).along : corner,
+    );
+    const [first = [0, 0], last = first] = [ends[0], ends[ends.length - 1]];
+    return [frame.at(first, side, angle[side]), frame.at(last, side, angle[side])];
+  };
   const half = cut.ridgeM / 2;
   return {
     panels,
+    edges: { left: edgeOf("left"), right: edgeOf("right") },
     ridgeHead: frame.at([-half, 0], "left", angle.left),
     ridgeFoot: frame.at([half, 0], "left", angle.left),
     corners: { left: cornersOf("left"), right: cornersOf("right") },

@@ -36,7 +36,7 @@ export function tarpRoom(
   const open = ENDS.filter((end) => !closedEnds.includes(end));
   const ends = open.map((end) => endAreaM2(tarp, ground, end));
   const gaps = SIDES.map((side) => gapAreaM2(tarp, ground, side));
-  const lowest = SIDES.flatMap((side) => tarp.corners[side].map((corner) => aboveGroundM(ground, corner)));
+  const lowest = SIDES.flatMap((side) => tarp.edges[side].map((corner) => aboveGroundM(ground, corner)));
   return {
     headroomM,
     ventM2: [...ends, ...gaps].reduce((sum, area) => sum + area, 0),
@@ -44,7 +44,7 @@ export function tarpRoom(
       head: headGather[0] - tarp.ridgeHead[0],
       foot: tarp.ridgeFoot[0] - footGather[0],
     },
-    lowestEdgeM: Math.min(Infinity, ...lowest),
+    lowestEdgeM: Math.min(...lowest),
   };
 }
 
@@ -62,17 +62,14 @@ function clothOverM({ ridgeHead, ridgeFoot, angle }: PitchedTarp, [xM, yM, zM]: 
 function endAreaM2(tarp: PitchedTarp, ground: GroundPlane, end: End): number {
   const ridge = end === "head" ? tarp.ridgeHead : tarp.ridgeFoot;
   return SIDES.reduce((sum, side) => {
-    const corners = tarp.corners[side];
-    const corner = end === "head" ? corners[0] : corners[corners.length - 1];
-    if (corner === undefined) return sum;
+    const corner = tarp.edges[side][end === "head" ? 0 : 1];
     const heights = Math.max(0, aboveGroundM(ground, ridge)) + Math.max(0, aboveGroundM(ground, corner));
     return sum + (Math.abs(corner[1]) * heights) / 2;
   }, 0);
 }
 
 function gapAreaM2(tarp: PitchedTarp, ground: GroundPlane, side: Side): number {
-  const corners = tarp.corners[side];
-  const [first, last] = [corners[0] ?? tarp.ridgeHead, corners[corners.length - 1] ?? tarp.ridgeFoot];
+  const [first, last] = tarp.edges[side];
   const heights = Math.max(0, aboveGroundM(ground, first)) + Math.max(0, aboveGroundM(ground, last));
   return (Math.abs(last[0] - first[0]) * heights) / 2;
 }

@@ -1,5 +1,5 @@
-import { coveredSlopes, joined } from "./rain-shade.ts";
 import { rainOnPatch, UPWARDS } from "./rain-on-patch.ts";
+import { rainShade } from "./rain-shade.ts";
 import type { Panel } from "./tarp-geometry.ts";
 import type { Weather } from "./wetting.ts";
 
@@ -32,10 +32,11 @@ export function wetMap(
   const shares = new Array<number>(rows * columns).fill(0);
   for (const windFrom of windsFrom) {
     const [upX, upY] = [Math.cos(windFrom), Math.sin(windFrom)];
+    const shade = rainShade(panels, upX, upY);
     for (let cell = 0; cell < shares.length; cell++) {
       const [row, column] = [Math.floor(cell / columns), cell % columns];
       const [xM, yM] = [fromXM + (column + 0.5) * cellM, fromYM + (row + 0.5) * cellM];
-      const covered = joined(coveredSlopes([xM, yM, zM], upX, upY, panels));
+      const covered = shade([xM, yM, zM]);
       let share = 0;
       for (const wind of winds) {
         share += wind.share * rainOnPatch(UPWARDS, upX, upY, wind.windMS, rain, covered);

@@ -1,7 +1,7 @@
 import type { FallingRain } from "./falling-rain.ts";
 import type { BodyPart, HungBody, Layer } from "./hung-body.ts";
-import { coveredSlopes, joined, type Slopes } from "./rain-shade.ts";
 import { rainOnPatch } from "./rain-on-patch.ts";
+import { rainShade } from "./rain-shade.ts";
 import type { Panel } from "./tarp-geometry.ts";
 import type { WindSpeed } from "./wind-profile.ts";
 
@@ -35,11 +35,12 @@ export function wetting(
   windFrom: number,
 ): Wetting {
   const [upX, upY] = [Math.cos(windFrom), Math.sin(windFrom)];
+  const shade = rainShade(panels, upX, upY);
   const layersM2 = { sleeper: 0, hammock: 0, under: 0 };
   const partsM2 = { left: 0, right: 0, head: 0, foot: 0 };
   let wholeM2 = 0;
   for (const { middle, area, layer, parts } of patches) {
-    const covered: Slopes = joined(coveredSlopes(middle, upX, upY, panels));
+    const covered = shade(middle);
     let reached = 0;
     for (const { windMS, share } of winds) {
       reached += share * rainOnPatch(area, upX, upY, windMS, rain, covered);

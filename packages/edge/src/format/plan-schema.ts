@@ -7,7 +7,13 @@ import {
   repairSchema,
 } from "./explanation-schema.ts";
 import { choice, flag } from "./fields.ts";
+import { fitSchema } from "./fit-schema.ts";
+import { nightClockSchema, timelineSchema } from "./night-clock-schema.ts";
 import { amount, count, findingSchema, name, verdict } from "./plan-parts-schema.ts";
+import { buddySchema, spareSchema } from "./spare-schema.ts";
+import { cutsSchema, dealingSchema, packingSchema } from "./store-schema.ts";
+import { tarpSchema } from "./tarp-schema.ts";
+import { warmthSchema } from "./warmth-schema.ts";
 
 export const PLAN_FORMAT = "nightspan-plan/1";
 
@@ -111,6 +117,9 @@ const berthSchema = z.object({
     }),
   ),
   set_by: name(),
+  buddy: z.optional(buddySchema),
+  tarp: z.optional(tarpSchema),
+  warmth: z.optional(warmthSchema),
   verdict: verdict(),
   findings: z.array(findingSchema),
 });
@@ -166,6 +175,13 @@ export const planSchema = z.object({
   bottleneck: z.optional(bottleneckSchema),
   pins_refused: z.optional(z.array(refusedPinSchema)),
   repair: z.optional(repairSchema),
+  spares: z.optional(z.array(spareSchema)),
+  dealing: z.optional(dealingSchema),
+  cuts: z.optional(cutsSchema),
+  packing: z.optional(packingSchema),
+  fit: z.optional(fitSchema),
+  night_clock: z.optional(nightClockSchema),
+  timeline: z.optional(timelineSchema),
   supply: supplySchema,
   defaults_used: z.array(
     z.object({

@@ -50,6 +50,14 @@ describe("readMeasured", () => {
     ]);
   });
 
+  it("reads moves that will not go, and refuses others than moves", () => {
+    const cannot = [{ end: "head", action: "take-in" }];
+    const read = readMeasured(JSON.stringify({ seat_height_m: 0.4, cannot }));
+    expect(read).toMatchObject({ ok: true, value: { cannot } });
+    const bad = JSON.stringify({ cannot: [{ end: "head", action: "cut", cm: 3 }] });
+    expect([...refusedFields(bad)].sort()).toEqual(["cannot[0].action", "cannot[0].cm"]);
+  });
+
   it("refuses every fault at once, an unknown field too", () => {
     const bad = {
       span_m: "4.1",

@@ -26,9 +26,13 @@ const FOUND = {
 
 const foundSchema = z.strictObject(FOUND);
 
-const followedSchema = z.strictObject({
+const MOVE = {
   end: choice("head", "foot"),
   action: choice("let-out", "take-in", "raise", "lower"),
+};
+
+const followedSchema = z.strictObject({
+  ...MOVE,
   cm: whole(1, 300),
   measured: z.optional(foundSchema),
 });
@@ -38,6 +42,7 @@ const measuredSchema = z.strictObject(
     ...FOUND,
     symptom: z.optional(choice(...SYMPTOMS)),
     followed: z.optional(list(followedSchema, "steps followed", 0, 100)),
+    cannot: z.optional(list(z.strictObject(MOVE), "moves that will not go", 0, 8)),
   },
   { error: "an object: what was found" },
 );
@@ -48,7 +53,7 @@ export function readMeasured(text: string): Outcome<FoundOnTheSpot> {
   if (!parsed.ok) return parsed;
   const checked = measuredSchema.safeParse(parsed.value);
   if (!checked.success) return { ok: false, refusals: schemaRefusals(checked.error.issues, parsed.value) };
-  const { symptom, followed = [], ...found } = checked.data;
+  const { symptom, followed = [], cannot, ...found } = checked.data;
   return succeed(
     present({
       measured: asHung(found),
@@ -56,6 +61,7 @@ export function readMeasured(text: string): Outcome<FoundOnTheSpot> {
         present({ ...one, measured: measured === undefined ? undefined : asHung(measured) }),
       ),
       symptom,
+      cannot,
     }),
   );
 }

@@ -21,6 +21,10 @@ export function requestFile(request: HangInput): RequestFile {
       min_m: tidy(suspension.minM),
       max_m: convert(suspension.maxM, tidy),
       ea_n: convert(suspension.eaN, tidy),
+      wraps: convert(suspension.wraps, tidy),
+      through_own_eye: suspension.throughOwnEye,
+      connector_m: convert(suspension.connectorM, tidy),
+      owned_m: convert(suspension.ownedM, tidy),
     }),
     sleeper: { mass_kg: tidy(sleeper.massKg), stature_m: tidy(sleeper.statureM) },
     targets: present({
@@ -51,6 +55,10 @@ export function readRequest(file: RequestFile, spanM: number): HangInput {
       minM: suspension.min_m,
       maxM: suspension.max_m,
       eaN: suspension.ea_n,
+      wraps: suspension.wraps,
+      throughOwnEye: suspension.through_own_eye,
+      connectorM: suspension.connector_m,
+      ownedM: suspension.owned_m,
     }),
     sleeper: { massKg: sleeper.mass_kg, statureM: sleeper.stature_m },
     targets: present({

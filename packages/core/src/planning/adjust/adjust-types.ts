@@ -32,12 +32,17 @@ export interface AdjustInput {
   readonly measured: AsHung;
   /** Instructions already followed since the plan, in order. */
   readonly followed?: readonly Followed[];
+  /** Moves that will not go: the knot is jammed, a branch is in the way, the sling is at its end. Then the next best is told. */
+  readonly cannot?: readonly Move[];
 }
 
 /** An instruction that was followed, with what had been found before it: that still tells of how it hangs. */
 export interface Followed extends Instruction {
   readonly measured?: AsHung;
 }
+
+/** A way to change one end. */
+export type Move = Pick<Instruction, "end" | "action">;
 
 /** One thing to change. `cm` is a whole number of centimetres, at least 1. */
 export interface Instruction {

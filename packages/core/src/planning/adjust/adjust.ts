@@ -10,6 +10,7 @@ import type {
   Doubt,
   Followed,
   HangState,
+  Move,
   OffQuantity,
 } from "./adjust-types.ts";
 import { evidenceOf } from "./evidence.ts";
@@ -29,12 +30,12 @@ import { oneInstruction } from "./one-instruction.ts";
  * Error    as far as the measurements go: `misfit` far above 3 says that something was misread
  * Source   house-convention (handbook/planning.md); forward model hang-chain
  */
-export function adjust({ request, measured, followed = [] }: AdjustInput): Outcome<Adjustment> {
+export function adjust({ request, measured, followed = [], cannot = [] }: AdjustInput): Outcome<Adjustment> {
   const failure = refuseAll(measuredRefusals(measured, followed));
   if (failure !== undefined) return failure;
   const built = hungModel(request);
   if (!built.ok) return built;
-  return succeed(checked(built.value, roundsOf(built.value, measured, followed)).adjustment);
+  return succeed(checked(built.value, roundsOf(built.value, measured, followed), cannot).adjustment);
 }
 
 /** What was found, time by time, with what had been moved until then. */
@@ -54,12 +55,12 @@ export function roundsOf(
 }
 
 /** The check itself, and how it most likely hangs as deviations from the plan. */
-export function checked(model: HungModel, rounds: readonly Round[]): Checked {
+export function checked(model: HungModel, rounds: readonly Round[], cannot: readonly Move[] = []): Checked {
   const likely = likelyState(model, rounds);
   const { off, misfit, iterations } = likely;
   const { state } = model.come(off);
   const band = stateBand(model, rounds, likely);
-  const { next, instruction } = oneInstruction(model, off);
+  const { next, instruction } = oneInstruction(model, off, cannot);
   const after = instruction === undefined ? off : plus(off, moveOf(instruction));
   const findings = stateFindings(state, model.request.limits).sort(worstFirst);
   const adjustment = {

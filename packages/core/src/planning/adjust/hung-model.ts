@@ -11,8 +11,9 @@ import {
 } from "../../statics/hang-band.ts";
 import { CLOTH_CELLS } from "../../statics/hang-constants.ts";
 import { hangCore } from "../../statics/hang-core.ts";
+import { deviated, NO_DEVIATION } from "../../statics/hang-deviation.ts";
 import { USUAL_ERRORS } from "../../statics/hang-errors.ts";
-import { LYING_PLACES, type HangSetting } from "../../statics/hang-figures.ts";
+import { LYING_PLACES } from "../../statics/hang-figures.ts";
 import { hangInputRefusals } from "../../statics/hang-input.ts";
 import { hangRig } from "../../statics/hang-rig.ts";
 import { hangShape } from "../../statics/hang-shape.ts";
@@ -68,17 +69,7 @@ export function hungModel(request: HangInput): Outcome<HungModel> {
 const AS_HUNG_SPAN_M = 0.15;
 const AS_HUNG_ERRORS = { strapHeightM: 0.05, strapLengthM: 0.06, groundBetweenM: 0.05 };
 
-export const AS_PLANNED: HangDeviation = {
-  spanM: 0,
-  headHeightM: 0,
-  footHeightM: 0,
-  headStrapM: 0,
-  footStrapM: 0,
-  groundM: 0,
-  groundBetweenM: 0,
-  stretchLog: 0,
-  massRatio: 0,
-};
+export const AS_PLANNED: HangDeviation = NO_DEVIATION;
 
 /** Two deviations put together. */
 export function plus(a: HangDeviation, b: Partial<HangDeviation>): HangDeviation {
@@ -131,16 +122,9 @@ function comeAt(band: BandInput, off: HangDeviation): Come {
 }
 
 /** Stretch and weight hardly move it, so the planned rig stands in for the rig as it is. */
-function shapeAt({ rig, site, trial }: BandInput, off: HangDeviation): HangShape {
-  const { setting } = trial;
-  const set: HangSetting = {
-    spanM: setting.spanM + off.spanM,
-    headHeightM: setting.headHeightM + off.headHeightM,
-    footHeightM: setting.footHeightM + off.footHeightM,
-    headStrapM: setting.headStrapM + off.headStrapM,
-    footStrapM: setting.footStrapM + off.footStrapM,
-  };
-  return hangShape(rig, { ...site, footGroundM: site.footGroundM + off.groundM }, set, trial);
+function shapeAt(band: BandInput, off: HangDeviation): HangShape {
+  const { setting, site } = deviated(band, off);
+  return hangShape(band.rig, site, setting, band.trial);
 }
 
 /** Between the gathers of the hang that was solved last. */

@@ -4,6 +4,7 @@ import { degrees, radians } from "../../quantity/angle.ts";
 import { ERROR_NAMES, type HangDeviation } from "../../statics/hang-band.ts";
 import { at, camp, hammock, webbing } from "../testing/camp.fixture.ts";
 import { onlyBerth, planned } from "../testing/planned.fixture.ts";
+import type { Move } from "./adjust-types.ts";
 import { AS_PLANNED, hungModel, plus, type HungModel } from "./hung-model.ts";
 import { oneInstruction } from "./one-instruction.ts";
 
@@ -48,6 +49,36 @@ describe("oneInstruction", () => {
       expect(instruction).toMatchObject({ end, action: "take-in" });
       expect(Math.abs((instruction?.cm ?? 0) - 15)).toBeLessThan(4);
     }
+  });
+
+  it("tells the next best where a move will not go, and nothing that is barred", () => {
+    const off = plus(AS_PLANNED, { headStrapM: 0.15 });
+    const first = oneInstruction(plain, off).instruction;
+    expect(first).toMatchObject({ end: "head", action: "take-in" });
+    const barred: Move[] = [];
+    for (let round = 0; round < 8; round++) {
+      const { instruction } = oneInstruction(plain, off, barred);
+      if (instruction === undefined) break;
+      const { end, action } = instruction;
+      expect(barred).not.toContainEqual({ end, action });
+      barred.push({ end, action });
+    }
+    expect(barred.length).toBeGreaterThan(2);
+    const trunks = oneInstruction(plain, off, [
+      { end: "head", action: "take-in" },
+      { end: "foot", action: "take-in" },
+      { end: "head", action: "let-out" },
+      { end: "foot", action: "let-out" },
+    ]);
+    expect(["raise", "lower"]).toContain(trunks.instruction?.action);
+  });
+
+  it("says nothing to change where no move will go at all", () => {
+    const every = (["head", "foot"] as const).flatMap((end) =>
+      (["take-in", "let-out", "raise", "lower"] as const).map((action) => ({ end, action })),
+    );
+    const told = oneInstruction(plain, plus(AS_PLANNED, { headStrapM: 0.15 }), every);
+    expect(told.instruction).toBeUndefined();
   });
 
   it("says to hang it anew where no one change brings a broken limit nearer", () => {

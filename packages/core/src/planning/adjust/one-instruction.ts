@@ -1,6 +1,6 @@
 import { degrees } from "../../quantity/angle.ts";
 import type { HangDeviation } from "../../statics/hang-band.ts";
-import type { Instruction, NextStep } from "./adjust-types.ts";
+import type { Instruction, Move, NextStep } from "./adjust-types.ts";
 import { meanAngle } from "./evidence.ts";
 import { moveOf, plus, type Come, type HungModel } from "./hung-model.ts";
 import { keepsAll, leadsNotPast, overLimits, sumOfSquares, type OverLimits } from "./over-limits.ts";
@@ -8,19 +8,19 @@ import { keepsAll, leadsNotPast, overLimits, sumOfSquares, type OverLimits } fro
 /**
  * The one change that brings a hang nearest to its plan: at one end, by whole centimetres.
  *
- * The adjuster goes before the strap on the trunk: the strap is moved only where that is worth more than twice as much
- * and the adjuster alone would not do.
- * No instruction leads past an angle, a reach, a cap, a strap's length or too near the ground. Nothing is said where
+ * The adjuster goes before the strap on the trunk: the strap is moved only where the adjuster alone would not do, and
+ * the strap would, or is worth more than twice as much.
+ * Moves that will not go are left out, and the next best is told. No instruction leads past an angle, a reach, a cap, a strap's length or too near the ground. Nothing is said where
  * every limit is kept and the rest is within tolerance, or where no one change is better than leaving it.
  */
-export function oneInstruction(model: HungModel, off: HangDeviation): Told {
+export function oneInstruction(model: HungModel, off: HangDeviation, cannot: readonly Move[] = []): Told {
   const now = standing(model, model.come(off));
   if (isEnough(now)) return { next: "leave-it" };
-  const from = { model, off, now };
+  const from = { model, off, now, cannot };
   const [adjuster, trunk] = [best(from, ADJUSTER), best(from, TRUNK)];
   const isWorth = now.trouble - trunk.left > TRUNK_WORTH * (now.trouble - adjuster.left);
-  const { left, instruction } = isWorth && !adjuster.enough ? trunk : adjuster;
-  if (left < now.trouble) return { next: "change", instruction };
+  const { left, instruction } = !adjuster.enough && (isWorth || trunk.enough) ? trunk : adjuster;
+  if (instruction !== undefined && left < now.trouble) return { next: "change", instruction };
   return { next: keepsAll(now.over) ? "leave-it" : "hang-anew" };
 }
 
@@ -53,6 +53,7 @@ interface From {
   readonly model: HungModel;
   readonly off: HangDeviation;
   readonly now: Standing;
+  readonly cannot: readonly Move[];
 }
 
 interface Tried {
@@ -62,14 +63,21 @@ interface Tried {
   readonly enough: boolean;
 }
 
+type Best = Pick<Tried, "left" | "enough"> & Partial<Pick<Tried, "instruction">>;
+
 function isEnough({ offPlan, over }: Standing): boolean {
   return offPlan <= ENOUGH && keepsAll(over);
 }
 
-function best(from: From, actions: readonly Instruction["action"][]): Tried {
-  const lines = (["head", "foot"] as const).flatMap((end) => actions.map((action) => ({ end, action })));
+/** Where no move is left to try. */
+const NOTHING_GOES: Best = { left: Infinity, enough: false };
+
+function best(from: From, actions: readonly Instruction["action"][]): Best {
+  const lines = (["head", "foot"] as const)
+    .flatMap((end) => actions.map((action) => ({ end, action })))
+    .filter(({ end, action }) => !from.cannot.some((move) => move.end === end && move.action === action));
   const tried = lines.map((line) => downhill((cm) => tryOut(from, { ...line, cm })));
-  return tried.reduce((least, next) => (next.left < least.left ? next : least));
+  return tried.reduce<Best>((least, next) => (next.left < least.left ? next : least), NOTHING_GOES);
 }
 
 /** Goes on by whole centimetres as long as it gets better: first by tens, then by ones. */

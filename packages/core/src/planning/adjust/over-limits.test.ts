@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { degrees, radians } from "../../quantity/angle.ts";
+import { webbingOf } from "../../statics/strap-parts.ts";
 import { at, camp } from "../testing/camp.fixture.ts";
 import { onlyBerth, planned } from "../testing/planned.fixture.ts";
 import type { HangState } from "./adjust-types.ts";
@@ -25,6 +26,17 @@ describe("overLimits", () => {
   it("finds nothing over in a plan", () => {
     expect(keepsAll(overLimits(plan.state, request))).toBe(true);
     expect(keepsAll(overLimits(plan.state, request, plan.state))).toBe(true);
+  });
+
+  it("ends the length of a strap where the webbing ends that there is", () => {
+    const { head, foot } = plan.state;
+    const short = Math.min(
+      webbingOf(request, request.head, head.strapLengthM),
+      webbingOf(request, request.foot, foot.strapLengthM),
+    );
+    const owning = (ownedM: number) => ({ ...request, suspension: { ...request.suspension, ownedM } });
+    expect(overLimits(plan.state, owning(short + 1)).walls.every((wall) => wall === 0)).toBe(true);
+    expect(overLimits(plan.state, owning(short - 0.1)).walls.some((wall) => wall > 4.9)).toBe(true);
   });
 
   it("counts an angle at its limit as kept, and as too near where instructions aim", () => {

@@ -1,10 +1,11 @@
 import { degrees } from "../../quantity/angle.ts";
 import type { HangInput, HangLimits } from "../../statics/hang-types.ts";
+import { longestOwnedM } from "../../statics/strap-parts.ts";
 import type { HangState, StrapState } from "./adjust-types.ts";
 
 /** How far each limit of a hang is overstepped, over what counts as one tolerance; 0 where it is kept. */
 export interface OverLimits {
-  /** Shortest and longest strap: nobody can set what lies past these, so a state past them was misjudged. */
+  /** Shortest and longest strap, and webbing as long as there is: nobody can set what lies past these, so a state past them was misjudged. */
   readonly walls: readonly number[];
   /** Angles, reach and caps, room to the ground: an instruction may not lead past these. */
   readonly hard: readonly number[];
@@ -30,13 +31,15 @@ const SLACK = 1e-7;
 export function overLimits(state: HangState, by: LimitedBy, plan?: HangState): OverLimits {
   const { seatHeightM, lowPointM, footRaiseM } = state;
   const { limits, suspension } = by;
-  const { head, foot } = state;
   const ofStraps = (["head", "foot"] as const).flatMap((end) => overStrap(state[end], limits, plan?.[end]));
   return {
-    walls: [head, foot].flatMap(({ strapLengthM }) => [
-      over(suspension.minM - strapLengthM, OVER_M),
-      over(strapLengthM - (suspension.maxM ?? Infinity), OVER_M),
-    ]),
+    walls: (["head", "foot"] as const).flatMap((end) => {
+      const longestM = Math.min(suspension.maxM ?? Infinity, longestOwnedM(by, by[end]));
+      return [
+        over(suspension.minM - state[end].strapLengthM, OVER_M),
+        over(state[end].strapLengthM - longestM, OVER_M),
+      ];
+    }),
     hard: [
       ...ofStraps,
       over(limits.lowPointMinM - lowPointM, OVER_M),
@@ -62,7 +65,7 @@ function overStrap({ angle, strapHeightM }: StrapState, limits: HangLimits, plan
   ];
 }
 
-export type LimitedBy = Pick<HangInput, "limits" | "suspension">;
+export type LimitedBy = Pick<HangInput, "limits" | "suspension" | "head" | "foot">;
 
 /** Whether a state keeps every limit that people can break. */
 export function keepsAll({ hard, soft }: OverLimits): boolean {

@@ -4,7 +4,7 @@ import {
   bendOf,
   clothFigure,
   isShortCloth,
-  plannedWith,
+  lieTries,
   RIDGELINE_STEP_M,
   withAngle,
   withRidgeline,
@@ -30,21 +30,22 @@ export const CALF_RIDGE: SymptomRule = {
       { figure: "strap-angle", value: meanAngle(come), unit: "rad", low, high },
       { figure: "bend", value: now, unit: "rad" },
     ];
-    const advice: AdviceKey[] = ["lie-diagonally"];
-    const longer = withRidgeline(request, RIDGELINE_STEP_M);
-    const tries = [
-      { figure: "bend-ridgeline-longer", key: "ridgeline-longer", request: longer },
-      { figure: "bend-flatter", key: "straps-flatter", request: withAngle(request, -ANGLE_STEP) },
-    ] as const;
-    for (const { figure, key, request: other } of tries) {
-      const then = other === undefined ? undefined : plannedWith(other);
-      if (then === undefined) continue;
-      const value = bendOf(then);
-      figures.push({ figure, value, unit: "rad" });
-      if (value < now - WORTH) advice.push(key);
-    }
-    if (isShortCloth(request)) advice.unshift("longer-hammock");
-    return { figures, advice };
+    const tried = lieTries(
+      [
+        {
+          figure: "bend-ridgeline-longer",
+          key: "ridgeline-longer",
+          request: withRidgeline(request, RIDGELINE_STEP_M),
+        },
+        { figure: "bend-flatter", key: "straps-flatter", request: withAngle(request, -ANGLE_STEP) },
+      ],
+      { of: bendOf, now, worth: WORTH, unit: "rad" },
+    );
+    const advice: AdviceKey[] = ["lie-diagonally", ...tried.advice];
+    return {
+      figures: [...figures, ...tried.figures],
+      advice: isShortCloth(request) ? ["longer-hammock", ...advice] : advice,
+    };
   },
 };
 

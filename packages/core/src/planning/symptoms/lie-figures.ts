@@ -1,8 +1,8 @@
 import type { HangInput, HangShape, Point2 } from "../../statics/hang-types.ts";
 import { degrees, radians } from "../../quantity/angle.ts";
 import { AS_PLANNED, hungModel, type Come, type HungModel } from "../adjust/hung-model.ts";
-import { CLOTH_OVER_STATURE_M } from "../kit-stock.ts";
-import type { SymptomFigure } from "./symptom-types.ts";
+import { CLOTH_OVER_STATURE_M } from "../assumed-kit.ts";
+import type { AdviceKey, SymptomFigure, SymptomFigureKey } from "./symptom-types.ts";
 
 /** A hang looked at, as it is or as it would be. */
 export interface LookedAt {
@@ -49,6 +49,36 @@ export function withAngle(request: HangInput, by: number): HangInput {
 /** One step of a ridgeline, and of the straps, that people try at a time. Source: common-practice. */
 export const RIDGELINE_STEP_M = 0.03;
 export const ANGLE_STEP: number = degrees(3);
+
+/** Something that may help, planned anew; nothing where it cannot be asked for. */
+export interface LieTry {
+  readonly figure: SymptomFigureKey;
+  readonly key: AdviceKey;
+  readonly request: HangInput | undefined;
+}
+
+/** How a figure of the lie would come out for each thing tried, and which of them are worth it. */
+export function lieTries(
+  tries: readonly LieTry[],
+  { now, worth, unit, of }: LieMeasure,
+): { readonly figures: readonly SymptomFigure[]; readonly advice: readonly AdviceKey[] } {
+  const tried = tries.flatMap(({ figure, key, request }) => {
+    const then = request === undefined ? undefined : plannedWith(request);
+    return then === undefined ? [] : [{ figure, key, value: of(then) }];
+  });
+  return {
+    figures: tried.map(({ figure, value }) => ({ figure, value, unit })),
+    advice: tried.filter(({ value }) => value < now - worth).map(({ key }) => key),
+  };
+}
+
+/** A figure of the lie that is better the less it is: as it is now, and from how much less on it is worth a change. */
+export interface LieMeasure {
+  readonly of: (looked: LookedAt) => number;
+  readonly now: number;
+  readonly worth: number;
+  readonly unit: SymptomFigure["unit"];
+}
 
 /** Whether the cloth is long enough for the sleeper. */
 export function clothFigure({ hammock, sleeper }: HangInput): SymptomFigure {

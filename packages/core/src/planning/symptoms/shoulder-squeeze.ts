@@ -4,7 +4,7 @@ import {
   clothFigure,
   clothPullOf,
   isShortCloth,
-  plannedWith,
+  lieTries,
   RIDGELINE_STEP_M,
   withAngle,
   withRidgeline,
@@ -31,22 +31,22 @@ export const SHOULDER_SQUEEZE: SymptomRule = {
       { figure: "cloth-pull", value: now, unit: "1" },
       clothFigure(request),
     ];
-    const advice: AdviceKey[] = [];
-    const shorter = withRidgeline(request, -RIDGELINE_STEP_M);
-    const tries = [
-      { figure: "cloth-pull-ridgeline-shorter", key: "ridgeline-shorter", request: shorter },
-      { figure: "cloth-pull-steeper", key: "straps-steeper", request: withAngle(request, ANGLE_STEP) },
-    ] as const;
-    for (const { figure, key, request: other } of tries) {
-      const then = other === undefined ? undefined : plannedWith(other);
-      if (then === undefined) continue;
-      const value = clothPullOf(then);
-      figures.push({ figure, value, unit: "1" });
-      if (value < now - WORTH) advice.push(key);
-    }
-    advice.push("lie-diagonally");
-    if (isShortCloth(request)) advice.push("longer-hammock");
-    return { figures, advice };
+    const tried = lieTries(
+      [
+        {
+          figure: "cloth-pull-ridgeline-shorter",
+          key: "ridgeline-shorter",
+          request: withRidgeline(request, -RIDGELINE_STEP_M),
+        },
+        { figure: "cloth-pull-steeper", key: "straps-steeper", request: withAngle(request, ANGLE_STEP) },
+      ],
+      { of: clothPullOf, now, worth: WORTH, unit: "1" },
+    );
+    const advice: AdviceKey[] = [...tried.advice, "lie-diagonally"];
+    return {
+      figures: [...figures, ...tried.figures],
+      advice: isShortCloth(request) ? [...advice, "longer-hammock"] : advice,
+    };
   },
 };
 

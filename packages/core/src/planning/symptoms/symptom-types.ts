@@ -1,4 +1,4 @@
-import type { AsHung, Adjustment, Followed } from "../adjust/adjust-types.ts";
+import type { AsHung, Adjustment, Followed, Move } from "../adjust/adjust-types.ts";
 import type { HangInput } from "../../statics/hang-types.ts";
 
 /** What people tell of a night or of a sit. */
@@ -19,6 +19,8 @@ export interface SymptomInput {
   /** What was found besides; nothing is needed. */
   readonly measured?: AsHung;
   readonly followed?: readonly Followed[];
+  /** Moves that will not go. */
+  readonly cannot?: readonly Move[];
 }
 
 /** A figure that speaks of the symptom, and between what it should lie where that is known. */

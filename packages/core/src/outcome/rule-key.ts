@@ -39,6 +39,7 @@ export type RuleKey =
   | "tree.doubtful"
   | "tree.dead"
   | "tree.not-allowed"
+  | "pair.not-allowed"
   | "tree.bending"
   | "tree.pull"
   | "tree.bark-pressure"

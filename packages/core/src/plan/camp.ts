@@ -1,5 +1,5 @@
 import type { Obstacle, GroundXY } from "../site/obstacle.ts";
-import type { Looked, Tree } from "../site/tree.ts";
+import type { Looked, Tree, TreeCondition } from "../site/tree.ts";
 import type { KitItem } from "./kit.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Canopy, NightHour, SetUp, ThunderForecast, ThunderRule } from "./night-types.ts";
@@ -49,6 +49,7 @@ export interface Ground {
   /** Fall of the whole site where trees carry no elevation: rise per run, and the bearing that goes down [rad]. */
   readonly slope?: { readonly riseRatio: number; readonly downhillRad: number };
   readonly source: PositionSource;
+  /** How far off a position is usually, east or north [m]: each axis by itself. */
   readonly positionErrorM: number;
   /** Look for places that serve though every position is off by so much; negative: that may serve somewhere [m]. */
   readonly offM?: number;
@@ -81,6 +82,10 @@ export interface StatedPair {
   /** True where the trunks' diameters are the default and nobody measured them. */
   readonly dbhAssumed: boolean;
   readonly lookedAt?: Looked;
+  /** What is known of the health of the two trees; absent: as the map says, else nobody has looked. */
+  readonly conditions?: readonly [TreeCondition, TreeCondition];
+  /** False where a rule or the leader keeps this pair out; absent: may be used. */
+  readonly use?: boolean;
   /** Ids of pairs that cannot be used together with this one. */
   readonly tooNear: readonly string[];
 }

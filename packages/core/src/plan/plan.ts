@@ -1,5 +1,6 @@
 import type { Finding, Verdict } from "../outcome/finding.ts";
 import type { Hang, HangInput, OkRange } from "../statics/hang-types.ts";
+import type { HangAlternatives } from "./alternative-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { Bottleneck, Counterfactual } from "./explanation.ts";
@@ -73,7 +74,7 @@ export interface PlanCostTerm {
 
 /** What an error of the survey does to the number who have a berth. */
 export interface RobustCount {
-  /** By how much any position on the map may be off [m]. */
+  /** By how much any position on the map may be off, east and north each [m]. */
   readonly errorM: number;
   /** At berths that serve wherever all really stands within that error: at least so many. */
   readonly placed: number;
@@ -118,6 +119,8 @@ export interface PlannedBerth {
   readonly warmth?: BerthWarmth;
   /** Id of the sleeper who can reach the marks; the sleeper's own id unless a taller one must help. */
   readonly setBy: string;
+  /** What else could be done where the straps' lengths made the angle give way; absent where they did not. */
+  readonly alternatives?: HangAlternatives;
   readonly verdict: Verdict;
   readonly findings: readonly Finding[];
 }
@@ -135,6 +138,8 @@ export interface Unplaced {
   readonly because: readonly Finding[];
   /** Pairs that nearly serve, the nearest first and no more than a person reads; absent where nobody asked. */
   readonly pairs?: readonly FailedPair[];
+  /** What else could be done at pairs where straps came out too long or too short; absent where none did. */
+  readonly alternatives?: readonly HangAlternatives[];
 }
 
 /** A pair of trees that does not serve somebody, and why. */
@@ -142,6 +147,7 @@ export interface FailedPair {
   readonly trees: readonly [string, string];
   readonly spanM: number;
   readonly because: readonly Finding[];
+  readonly alternatives?: HangAlternatives;
 }
 
 /** A pin that could not be kept, and why. */
@@ -149,6 +155,7 @@ export interface RefusedPin {
   readonly sleeper: string;
   readonly trees: readonly [string, string];
   readonly because: readonly Finding[];
+  readonly alternatives?: HangAlternatives;
 }
 
 /** From stems to berths, and what was lost on the way. */

@@ -10,6 +10,7 @@ import {
   statedPlace,
   tagsOffMap,
   TreeNames,
+  unsoundAnchors,
   usableTags,
   type StatedPlace,
 } from "./stated-places.ts";
@@ -41,10 +42,13 @@ function placesOn(ground: Ground, rules: HouseRules): CampPlaces {
   const anchors: readonly Anchor[] = [...map.anchors, ...tags].sort((a, b) => byCodeUnit(a.id, b.id));
   const indexOf = new Map(anchors.map(({ id }, index) => [id, index]));
   const stated = ground.pairs.map((pair) => statedPlace(pair, names, indexOf));
-  const fitting = stated.filter((one) => fitsRules(one, rules));
+  const unsound = unsoundAnchors(stated);
+  const fitting = stated.filter((one) => fitsRules(one, rules) && !touches(one.place, unsound));
   const offMap = fitting.filter(isOffMap);
   const entries = [
-    ...restated(map, indexOf, fitting),
+    ...restated(map, indexOf, fitting).filter(
+      ({ place }) => !touches(place, unsound) && !isBarred(place, stated),
+    ),
     ...offMap.map(({ place }) => ({ place, mapIndex: -1 })),
   ].sort(inOrder);
   return {
@@ -73,6 +77,15 @@ interface Entry {
   readonly place: CampPlace;
   /** Index among the places of the map; −1 for a pair that is not on it. */
   readonly mapIndex: number;
+}
+
+function touches({ first, second }: CampPlace, anchors: ReadonlySet<number>): boolean {
+  return anchors.has(first) || anchors.has(second);
+}
+
+/** Whether somebody states this very pair of the map not to be used. */
+function isBarred({ first, second }: CampPlace, stated: readonly StatedPlace[]): boolean {
+  return stated.some(({ place, use }) => !use && place.first === first && place.second === second);
 }
 
 function isOffMap({ trees }: StatedPlace): boolean {

@@ -7,7 +7,7 @@ import { withoutBarredSpecies } from "./barred-species.ts";
 import type { BlockedStrip, CampPlaces } from "./camp-places-types.ts";
 import { blockedFindings, hazardsOf, type Hazards } from "./findings/surroundings.ts";
 import { NO_GROUND } from "./no-ground.ts";
-import { statedPlace, TreeNames } from "./stated-places.ts";
+import { statedPlace, TreeNames, type StatedPlace } from "./stated-places.ts";
 
 /** Two trees by the ids of their anchors, first before second, with what is known of them. */
 export interface NamedPair {
@@ -17,6 +17,8 @@ export interface NamedPair {
   readonly dbhM: readonly [number, number];
   /** Nobody measured the trunks. */
   readonly dbhAssumed: boolean;
+  /** What was stated with the pair itself: the health of its trees, and whether it may be used. */
+  readonly stated?: Pick<StatedPlace, "conditions" | "use">;
 }
 
 /** The pair that two names or a stated pair mean; nothing where nobody says how far apart they stand. */
@@ -34,9 +36,10 @@ export function findNamedPair(
     wanted === undefined ? id === named.pair : trees.every((name) => wanted.includes(idOf(name))),
   );
   if (stated !== undefined) {
-    const { place, trees } = statedPlace(stated, names, indexOf);
+    const { place, trees, conditions, use } = statedPlace(stated, names, indexOf);
     const ids = [anchors[place.first]?.id ?? "", anchors[place.second]?.id ?? ""] as const;
-    return { ids, trees, spanM: place.spanM, dbhM: place.dbhM, dbhAssumed: place.dbhAssumed };
+    const { spanM, dbhM, dbhAssumed } = place;
+    return { ids, trees, spanM, dbhM, dbhAssumed, stated: { conditions, use } };
   }
   const [a, b] = (wanted ?? [])
     .map((id) => names.find(id))
@@ -71,6 +74,7 @@ export function pairFaults(
     ...spanFaults(rules, pair, subject),
     ...trunks.filter(({ verdict }) => verdict !== "clear"),
     ...pair.trees.flatMap((tree) => (tree === undefined ? [] : conditionFaults(tree))),
+    ...statedFaults(pair, subject),
     ...strips.flatMap((strip) => stripFaults(strip, hazardsOf(ground), rules, subject)),
   ];
 }
@@ -106,7 +110,18 @@ function trunkFault({ rules }: Camp, { ids, dbhM, dbhAssumed }: NamedPair, end: 
   ];
 }
 
-function conditionFaults({ id, condition, use }: Tree): Finding[] {
+/** Of trees that are on no map, and of a pair that is not to be used. */
+function statedFaults({ ids, trees, stated }: NamedPair, subject: string): Finding[] {
+  if (stated === undefined) return [];
+  const ends = ([0, 1] as const).flatMap((end) =>
+    trees[end] === undefined
+      ? conditionFaults({ id: ids[end], condition: stated.conditions[end], use: true })
+      : [],
+  );
+  return [...ends, ...(stated.use ? [] : [broken("pair.not-allowed", subject, ids)])];
+}
+
+export function conditionFaults({ id, condition, use }: Pick<Tree, "id" | "condition" | "use">): Finding[] {
   const rules: RuleKey[] = [];
   if (condition === "doubtful") rules.push("tree.doubtful");
   if (condition === "dead") rules.push("tree.dead");
@@ -130,7 +145,7 @@ export function broken(rule: RuleKey, subject: string, about?: readonly string[]
   return byRule(
     {
       rule,
-      source: rule.startsWith("tree.") ? "camp-file" : "house-rules",
+      source: rule.startsWith("tree.") || rule === "pair.not-allowed" ? "camp-file" : "house-rules",
       subject,
       sense: "at-most",
       demand: 1,

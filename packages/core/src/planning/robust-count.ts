@@ -12,7 +12,7 @@ import { prepareCamp } from "./prepare-camp.ts";
  * true ones; and no true ones within it allow more than the bound over places that may serve somewhere.
  *
  * Shapes   a camp → a count; nothing where positions were taped as well as is usual, or where there is no map
- * Units    metres
+ * Units    metres; the error is of each axis, so a position may be off by √2 of it
  * Holds    pairs that are not on the map count as stated: they were measured by themselves
  * Source   layout-search (handbook/layout.md: position error)
  */
@@ -23,5 +23,6 @@ export function findRobustCount(camp: Camp, solver?: LinearSolver): RobustCount 
   const asUsual = ground.source === "taped" && errorM <= DEFAULTS["ground.position_error_m"].value;
   if (asUsual || !(errorM > 0)) return undefined;
   const off = (offM: number) => countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM } }), solver);
-  return { errorM, placed: off(errorM).placed, most: off(-errorM).bound };
+  const offM = Math.SQRT2 * errorM;
+  return { errorM, placed: off(offM).placed, most: off(-offM).bound };
 }

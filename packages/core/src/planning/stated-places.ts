@@ -2,7 +2,7 @@ import type { Ground, StatedPair } from "../plan/camp.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
 import { STEPPED_SPAN_ERROR_RATIO, USUAL_ERRORS } from "../statics/hang-errors.ts";
-import type { Tree } from "../site/tree.ts";
+import type { Tree, TreeCondition } from "../site/tree.ts";
 import { isUsableTree } from "../site/usable-tree.ts";
 import type { CampPlace } from "./camp-places-types.ts";
 import { reversed } from "./bearing.ts";
@@ -11,6 +11,9 @@ import { reversed } from "./bearing.ts";
 export interface StatedPlace {
   readonly place: CampPlace;
   readonly trees: Ends<Tree | undefined>;
+  /** Whether somebody says that the pair may be used, and the health of its trees as stated with it. */
+  readonly use: boolean;
+  readonly conditions: Ends<TreeCondition>;
 }
 
 type Ends<T> = readonly [first: T, second: T];
@@ -64,26 +67,50 @@ export function statedPlace(
     stepped: pair.stepped,
     ...(lookedAt === undefined ? {} : { lookedAt }),
   };
-  return { place, trees };
+  return { place, trees, use: pair.use ?? true, conditions: turned(pair.conditions ?? UNKNOWN) };
 }
 
+/** A pair of which nobody says how its trees are. */
+const UNKNOWN = ["not-looked-at", "not-looked-at"] as const;
+
 /** Whether a stated pair serves by the house rules: span in range, trunks stout, trees sound and allowed. */
-export function fitsRules({ place, trees }: StatedPlace, rules: HouseRules): boolean {
+export function fitsRules({ place, trees, use, conditions }: StatedPlace, rules: HouseRules): boolean {
   const { first, second, spanM } = place;
   const inRange =
     spanM >= rules.spanMinM.value - LENGTH_SLACK_M && spanM <= rules.spanMaxM.value + LENGTH_SLACK_M;
   const sound = trees.every((tree) => tree === undefined || isUsableTree(tree, rules.trunkMinM.value));
-  return first !== second && inRange && sound && isStout(place, 0, rules) && isStout(place, 1, rules);
+  const stated = use && conditions.every(isSound);
+  return (
+    first !== second && inRange && sound && stated && isStout(place, 0, rules) && isStout(place, 1, rules)
+  );
 }
 
-/** How many trees known by tag alone are stout enough, each counted once. */
+/** How many trees known by tag alone are stout enough and not called doubtful or dead, each counted once. */
 export function usableTags(stated: readonly StatedPlace[], rules: HouseRules): number {
   const usable = new Set<number>();
-  for (const { place, trees } of stated) {
-    if (trees[0] === undefined && isStout(place, 0, rules)) usable.add(place.first);
-    if (trees[1] === undefined && isStout(place, 1, rules)) usable.add(place.second);
+  const bad = new Set<number>();
+  for (const { place, trees, conditions } of stated) {
+    for (const end of [0, 1] as const) {
+      const anchor = end === 0 ? place.first : place.second;
+      if (trees[end] !== undefined || !isStout(place, end, rules)) continue;
+      (isSound(conditions[end]) ? usable : bad).add(anchor);
+    }
   }
-  return usable.size;
+  return [...usable].filter((anchor) => !bad.has(anchor)).length;
+}
+
+function isSound(condition: TreeCondition): boolean {
+  return condition !== "doubtful" && condition !== "dead";
+}
+
+/** Anchors of trees that somebody calls doubtful or dead with any of their pairs: none of their pairs serves. */
+export function unsoundAnchors(stated: readonly StatedPlace[]): ReadonlySet<number> {
+  return new Set(
+    stated.flatMap(({ place, conditions }) => [
+      ...(isSound(conditions[0]) ? [] : [place.first]),
+      ...(isSound(conditions[1]) ? [] : [place.second]),
+    ]),
+  );
 }
 
 /** An assumed trunk is not refused for its size: nobody measured it, and the berth says so. */

@@ -6,7 +6,9 @@ import type { FitClass } from "./fit-classes.ts";
 import type { HangDesk } from "./hang-desk.ts";
 import type { KitDeal } from "./deal-kit.ts";
 import { blockedFindings, hazardsOf } from "./findings/surroundings.ts";
+import { NO_GROUND } from "./no-ground.ts";
 import { refusedFindings } from "./refused-hang.ts";
+import { whyUnfit } from "./why-unfit.ts";
 
 export interface UnplacedInput {
   readonly deal: KitDeal;
@@ -35,9 +37,8 @@ export function unplacedSleepers(input: UnplacedInput, sleepers: readonly Sleepe
 
 function noBerth(input: UnplacedInput, id: string, classIndex: number | undefined): Finding[] {
   const isServed = classIndex !== undefined && anyServes(input, classIndex);
-  const [about, demand, limit] = isServed
-    ? ["all-taken", input.bound, input.bound + 1]
-    : ["none-serves", 0, 1];
+  const nothing = isGroundless(input.camp) ? "no-ground" : "none-serves";
+  const [about, demand, limit] = isServed ? ["all-taken", input.bound, input.bound + 1] : [nothing, 0, 1];
   const none = byRule(
     {
       rule: "layout.no-berth",
@@ -52,7 +53,13 @@ function noBerth(input: UnplacedInput, id: string, classIndex: number | undefine
     "look-again",
   );
   if (isServed || classIndex === undefined) return [none];
-  return [none, ...whyBlocked(input, id), ...whyRefused(input, id, classIndex)];
+  const unfit = whyUnfit(input.camp, input.ground, `sleeper/${id}`);
+  return [none, ...unfit, ...whyBlocked(input, id), ...whyRefused(input, id, classIndex)];
+}
+
+/** Neither trees nor pairs are given at all. */
+function isGroundless({ ground = NO_GROUND }: Camp): boolean {
+  return ground.trees.length === 0 && ground.pairs.length === 0;
 }
 
 function anyServes({ desk, ground }: UnplacedInput, classIndex: number): boolean {

@@ -8,6 +8,11 @@ export const lookedAt = () => record("by whom and on which day", { by: text("a n
 const coordinate = () => number(-100_000, 100_000, "m");
 const elevation = () => number(-500, 9_000, "m");
 
+/** What is known of a tree's health. */
+function condition() {
+  return choice("not-looked-at", "healthy", "doubtful", "dead");
+}
+
 export const treeSchema = record("a tree", {
   id: id(),
   x_m: coordinate(),
@@ -15,7 +20,7 @@ export const treeSchema = record("a tree", {
   dbh_cm: z.optional(number(1, 1_000, "cm")),
   girth_cm: z.optional(number(3, 3_200, "cm")),
   species: z.optional(text("a species")),
-  condition: z.optional(choice("not-looked-at", "healthy", "doubtful", "dead")),
+  condition: z.optional(condition()),
   looked_at: z.optional(lookedAt()),
   height_m: z.optional(number(1, 130, "m")),
   elevation_m: z.optional(elevation()),
@@ -38,6 +43,8 @@ export const pairSchema = record("a stated pair of trees", {
     z.tuple([number(1, 1_000, "cm"), number(1, 1_000, "cm")], { error: "two numbers, in cm" }),
   ),
   looked_at: z.optional(lookedAt()),
+  conditions: z.optional(z.tuple([condition(), condition()], { error: "the conditions of the two trees" })),
+  use: z.optional(flag()),
   too_near: z.optional(list(id(), "pair ids")),
 });
 

@@ -83,6 +83,8 @@ function pairToSi(pair: PairDocument, document: CampDocument, defaults: Defaults
     dbhM: [first / 100, second / 100] as const,
     dbhAssumed: assumed !== undefined,
     lookedAt: pair.looked_at,
+    conditions: pair.conditions,
+    use: pair.use,
     tooNear: pair.too_near ?? [],
   });
 }

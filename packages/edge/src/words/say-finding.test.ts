@@ -47,6 +47,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "tree.doubtful": { subject: "tree/B5", unit: "1" },
   "tree.dead": { subject: "tree/B5", unit: "1" },
   "tree.not-allowed": { subject: "tree/B5", unit: "1" },
+  "pair.not-allowed": { subject: "sleeper/a", unit: "1" },
   "tree.bending": { subject: "tree/B5", unit: "Pa" },
   "tree.pull": { subject: "tree/B5", unit: "N" },
   "tree.bark-pressure": { subject: "tree/B5", unit: "Pa" },

@@ -80,6 +80,8 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "tree.doubtful": (f, names) => `Doubtful: ${tree(f, names)}. Ask an arborist, and stay out of its reach.`,
   "tree.dead": (f, names) => `Dead: ${tree(f, names)}. Never tie to it, and stay out of its reach.`,
   "tree.not-allowed": (f, names) => `Not to be used: ${tree(f, names)}.`,
+  "pair.not-allowed": (f, names) =>
+    `Not to be used: the pair ${(f.about ?? []).map((id) => names.tree(id)).join(" and ")}.`,
   "tree.bending": (f, names) =>
     `The trunk of ${tree(f, names)} is bent ${nearness(f)} what sound green wood bears${sharing(f)}. Roots, rot and lean are not in this.`,
   "tree.pull": (f, names) =>
@@ -198,9 +200,8 @@ function somebody({ about }: Told, names: Names): string {
 
 function sayNoBerth({ subject, demand, limit, about }: Told): string {
   if (subject === "camp") return `${demand} of ${limit} have a berth.`;
-  return about?.[0] === "all-taken"
-    ? "Every berth that would serve is taken."
-    : "No pair of trees here serves.";
+  if (about?.[0] === "all-taken") return "Every berth that would serve is taken.";
+  return about?.[0] === "no-ground" ? "No trees are given." : "No pair of trees here serves.";
 }
 
 function sayRadius(f: Told, names: Names): string {

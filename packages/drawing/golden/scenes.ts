@@ -1,5 +1,6 @@
 import { presetRules } from "@nightspan/core";
 import { harrowmere } from "../src/fixture/harrowmere.fixture.ts";
+import { nightByHand } from "../src/fixture/night-by-hand.fixture.ts";
 import { planByHand } from "../src/fixture/plan-by-hand.fixture.ts";
 import { SLING_ROWS, WEBBING_ROWS } from "../src/fixture/pocket-rows.fixture.ts";
 import {
@@ -9,11 +10,14 @@ import {
   withGround,
   withGroups,
   withLimits,
+  withSpare,
 } from "../src/fixture/variants.fixture.ts";
+import { tarpByHand } from "../src/fixture/tarp-by-hand.fixture.ts";
 import { EIGHT, THREE } from "../src/fixture/wanted.fixture.ts";
 import {
   angleCardScene,
   beadSpan,
+  berthPlanScene,
   berthScene,
   cardBackScene,
   cardScene,
@@ -26,6 +30,11 @@ import {
   plainLabels,
   plainMeasure,
   pocketTableScene,
+  rainRoseScene,
+  pitchTradeScene,
+  nightTimelineScene,
+  warmthNightScene,
+  heatFlowScene,
   verdictPlate,
   type Scene,
   type ThemeName,
@@ -58,6 +67,8 @@ const windowed = withBerth(plan, "7", {
   spanWindow: { low: 3.62, high: 4.71, bindsLow: "sling-shortest", bindsHigh: "strap-reach" },
 });
 const short = { ...withLimits(gpsPlan), robust: { errorM: 1.2, placed: 6, most: 8 } };
+const tarped = { ...plan, berths: plan.berths.map((berth) => ({ ...berth, tarp: tarpByHand(berth) })) };
+const clocked = nightByHand(tarped);
 const grouped = withGroups(camp);
 
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
@@ -77,6 +88,11 @@ export const scenes: readonly GoldenScene[] = [
   { name: "map-desktop-dark", theme: "dark", draw: () => mapScene(plan, camp, DESKTOP) },
   { name: "map-desktop-one-ink", theme: "one-ink", draw: () => mapScene(plan, camp, DESKTOP) },
   { name: "map-sheet", theme: "light", draw: () => mapSheetScene(plan, camp, DESKTOP) },
+  {
+    name: "map-tarps",
+    theme: "light",
+    draw: () => mapScene(withSpare(tarped), camp, { words, widthPx: 1050, selected: "7" }),
+  },
   { name: "map-limits", theme: "light", draw: () => mapSheetScene(short, grouped, { words, widthPx: 1050 }) },
   {
     name: "map-limits-one-ink",
@@ -148,6 +164,67 @@ export const scenes: readonly GoldenScene[] = [
     theme: "light",
     draw: () => berthScene(pairsPlan, pairs, "1", { words, widthPx: 390 }),
   },
+  { name: "berth-tarp", theme: "light", draw: () => berthScene(tarped, camp, "7", { words, widthPx: 960 }) },
+  {
+    name: "berth-tarp-phone",
+    theme: "light",
+    draw: () => berthScene(tarped, camp, "7", { words, widthPx: 390 }),
+  },
+  { name: "card-back-tarp", theme: "one-ink", draw: () => cardBackScene(tarped, camp, "4", words) },
+  {
+    name: "berth-plan",
+    theme: "light",
+    draw: () => berthPlanScene(tarped, camp, "7", { words, widthPx: 900 }),
+  },
+  {
+    name: "berth-plan-phone",
+    theme: "dark",
+    draw: () => berthPlanScene(tarped, camp, "7", { words, widthPx: 390 }),
+  },
+  {
+    name: "berth-plan-one-ink",
+    theme: "one-ink",
+    draw: () => berthPlanScene(tarped, camp, "4", { words, widthPx: 900 }),
+  },
+  { name: "rain-rose", theme: "light", draw: () => rainRoseScene(tarped, camp, "7", { widthPx: 420 }) },
+  {
+    name: "rain-rose-phone",
+    theme: "one-ink",
+    draw: () => rainRoseScene(tarped, camp, "2", { widthPx: 360 }),
+  },
+  { name: "pitch-trade", theme: "light", draw: () => pitchTradeScene(tarped, "7", { widthPx: 480 }) },
+  { name: "pitch-trade-phone", theme: "dark", draw: () => pitchTradeScene(tarped, "7", { widthPx: 360 }) },
+  {
+    name: "night-timeline",
+    theme: "light",
+    draw: () => nightTimelineScene(clocked, camp, { words, widthPx: 1000 }),
+  },
+  {
+    name: "night-timeline-phone",
+    theme: "light",
+    draw: () => nightTimelineScene(clocked, camp, { words, widthPx: 390 }),
+  },
+  {
+    name: "warmth-night",
+    theme: "light",
+    draw: () => warmthNightScene(clocked, "7", { words, widthPx: 640 }),
+  },
+  {
+    name: "warmth-night-phone",
+    theme: "red-night",
+    draw: () => warmthNightScene(clocked, "7", { words, widthPx: 390 }),
+  },
+  {
+    name: "warmth-youth",
+    theme: "light",
+    draw: () => warmthNightScene(clocked, "3", { words, widthPx: 390 }),
+  },
+  {
+    name: "heat-flow",
+    theme: "light",
+    draw: () => heatFlowScene(clocked, "7", { widthPx: 520, figures: true }),
+  },
+  { name: "heat-flow-phone", theme: "dark", draw: () => heatFlowScene(clocked, "3", { widthPx: 360 }) },
   { name: "card-front", theme: "one-ink", draw: () => cardScene(plan, camp, "4", words) },
   { name: "card-front-look-again", theme: "one-ink", draw: () => cardScene(plan, camp, "7", words) },
   {

@@ -11,6 +11,7 @@ import {
   aboutText,
   bodyMarkText,
   levelText,
+  tarpRidgeTexts,
   limitText,
   markText,
   newtonText,
@@ -30,6 +31,7 @@ import {
   type LineSet,
   type SideFrame,
 } from "./side-frame.ts";
+import { ridgeTopM } from "./side-tarp.ts";
 import { sideFigure } from "./side-figure.ts";
 import { lowest } from "./sleeper-silhouette.ts";
 
@@ -61,7 +63,7 @@ export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDraw
 
 function compactFrame({ berth }: BerthFacts, widthPx: number): SideFrame {
   const scale = (widthPx - 2 * SIDE) / berth.spanM;
-  const topZM = highestStrapM(berth.hang) + 0.5;
+  const topZM = Math.max(highestStrapM(berth.hang) + 0.5, (ridgeTopM(berth) ?? 0) + 0.25);
   return {
     scale,
     originX: SIDE,
@@ -189,6 +191,7 @@ function beneath(facts: BerthFacts, frame: SideFrame, top: number, options: Side
   const notes: TextItem[] = [
     word("berth.low-and-seat", { low, seat }),
     levelText(facts, "long"),
+    ...tarpRidgeTexts(facts),
     ...windowTexts(facts),
     ...(groundKnown ? [] : [word("berth.ground-unknown")]),
     ...(facts.head.dbhAssumed

@@ -5,9 +5,10 @@ import type { Item, XY } from "../scene/scene.ts";
 import { line, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
-import { levelText, newtonText, pullText, treeText } from "./berth-words.ts";
+import { levelText, newtonText, pullText, tarpRidgeTexts, treeText } from "./berth-words.ts";
 import { newtonsPerCm, pullArrow } from "./pull-arrow.ts";
 import { highestStrapM, onPaper, SCREEN_LINES, type SideFrame } from "./side-frame.ts";
+import { ridgeTopM } from "./side-tarp.ts";
 import { sideFigure } from "./side-figure.ts";
 import { bottomOf, lowPoint, seat, spanBelow } from "./wide-clearances.ts";
 import { spanWindowBand } from "./span-window.ts";
@@ -30,6 +31,8 @@ const SIDE = 178;
 const TOP = 72;
 /** Trunk above the higher strap: room for what pulls there [px]. */
 const OVER_STRAP_PX = 88;
+/** Trunk above the tarp's ridge line [px]. */
+const OVER_RIDGE_PX = 62;
 
 /** The side view with its figures beside it. */
 export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing {
@@ -49,6 +52,7 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
     ...strapHeight(facts, frame, "foot", options.words),
     ...strapRange(facts, frame, "head"),
     ...strapRange(facts, frame, "foot"),
+    ...tarpWords(facts, frame),
     ...lowPoint(facts, frame),
     ...seat(facts, frame),
     ...spanBelow(facts, frame, options.words),
@@ -61,7 +65,8 @@ export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing
 function wideFrame(facts: BerthFacts, widthPx: number): SideFrame {
   const { hang, spanM } = facts.berth;
   const scale = Math.min(175, (widthPx - 2 * SIDE) / spanM);
-  const topZM = highestStrapM(hang) + Math.max(0.62, OVER_STRAP_PX / scale);
+  const strapRoom = highestStrapM(hang) + Math.max(0.62, OVER_STRAP_PX / scale);
+  const topZM = Math.max(strapRoom, (ridgeTopM(facts.berth) ?? 0) + OVER_RIDGE_PX / scale);
   const originX = (widthPx - spanM * scale) / 2;
   return {
     scale,
@@ -138,7 +143,7 @@ function pullScale(ends: readonly PullEnd[]): number {
 function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
   const ends = pullEnds(facts, frame);
   const perCm = pullScale(ends);
-  const top = Math.min(...ends.map(({ from }) => from[1])) - 40;
+  const top = overAll(facts, frame, Math.min(...ends.map(({ from }) => from[1])) - 40);
   const words = ends.flatMap(({ strap, from, anchor }) => {
     const x = from[0] + (anchor === "start" ? 22 : -22);
     return [
@@ -147,6 +152,22 @@ function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
     ];
   });
   return [...ends.map(({ strap, from, to }) => pullArrow(from, to, strap.pullN, perCm, 5)), ...words];
+}
+
+/** Words about pulls stand over the tarp's ridge line too. */
+function overAll({ berth }: BerthFacts, frame: SideFrame, y: number): number {
+  const ridge = ridgeTopM(berth);
+  return ridge === undefined ? y : Math.min(y, onPaper(frame, [0, ridge])[1] - 10);
+}
+
+/** The height of the tarp's ridge, beneath its line. */
+function tarpWords(facts: BerthFacts, frame: SideFrame): Item[] {
+  const ridge = ridgeTopM(facts.berth);
+  if (ridge === undefined) return [];
+  const [x, y] = onPaper(frame, [facts.berth.spanM / 2, ridge]);
+  return tarpRidgeTexts(facts).map((item) =>
+    text(item, [x, y - 8], { size: TYPE.note, weight: 600, anchor: "middle", halo: "paper" }),
+  );
 }
 
 /** Under everything: that the ground is not known, and what the arrows' length means. */

@@ -72,3 +72,12 @@ export function aboutText([low, high]: BandRange): TextItem {
 export function setByText({ setter }: BerthFacts): TextItem {
   return word("berth.set-by", { name: name(setter.name) });
 }
+
+/** How high the tarp's ridge is tied, where there is one. */
+export function tarpRidgeTexts({ berth }: BerthFacts): TextItem[] {
+  if (berth.tarp === undefined) return [];
+  const [head, foot] = [berth.tarp.ridge.headTieM, berth.tarp.ridge.footTieM].map(markHeightM);
+  if (head === foot) return [word("tarp.ridge", { height: quantity("length", head ?? 0, 2) })];
+  const [from, to] = [quantity("length", head ?? 0, 2), quantity("length", foot ?? 0, 2)];
+  return [word("tarp.ridge-two", { head: from, foot: to })];
+}

@@ -4,6 +4,7 @@ import { circle, group, line, path } from "../scene/shapes.ts";
 import type { BerthFacts } from "./berth-facts.ts";
 import { groundLine, trunk } from "./ground-and-trunks.ts";
 import { onPaper, type SideFrame } from "./side-frame.ts";
+import { sideTarp } from "./side-tarp.ts";
 import { sleeperLying, sleeperSitting } from "./sleeper-silhouette.ts";
 
 /** Everything of a berth that is not a figure or a word: ground, trunks, straps, cloth, sleeper, ridgeline. */
@@ -11,7 +12,9 @@ export function sideFigure(facts: BerthFacts, frame: SideFrame, sitting: boolean
   const { berth, head, foot, sleeper } = facts;
   const { hang } = berth;
   const { shape } = hang;
+  const tarp = sideTarp(berth, frame);
   return [
+    ...tarp.behind,
     groundLine(facts, frame),
     trunk(facts, "head", frame),
     trunk(facts, "foot", frame),
@@ -32,6 +35,7 @@ export function sideFigure(facts: BerthFacts, frame: SideFrame, sitting: boolean
         width: frame.lines.guy * 1.3,
       }),
     ),
+    ...tarp.before,
   ];
 }
 

@@ -21,6 +21,7 @@ export interface LineSet {
   readonly trunk: number;
   readonly cloth: number;
   readonly strap: number;
+  readonly tarp: number;
   readonly guy: number;
   readonly dimension: number;
   /** Paper units to a screen pixel: small things are sized by it. */

@@ -2,6 +2,7 @@ import type { BerthFacts } from "../berth/berth-facts.ts";
 import { bodyMarkText, levelText, markText, spanText } from "../berth/berth-words.ts";
 import { dimension } from "../berth/dimension.ts";
 import { groundRangeM, highestStrapM, onPaper, PAPER_LINES, type SideFrame } from "../berth/side-frame.ts";
+import { ridgeTopM } from "../berth/side-tarp.ts";
 import { sideFigure } from "../berth/side-figure.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
 import { name, word } from "../scene/names.ts";
@@ -24,7 +25,7 @@ export function cardSideView(
 ): Item[] {
   const { hang, spanM } = facts.berth;
   const [lowM] = groundRangeM(hang);
-  const topZM = highestStrapM(hang) + 0.28;
+  const topZM = Math.max(highestStrapM(hang) + 0.28, (ridgeTopM(facts.berth) ?? 0) + 0.15);
   const scale = Math.min((width - 2 * SIDE) / spanM, (height - 11) / (topZM - lowM));
   const originX = x + (width - spanM * scale) / 2;
   const frame: SideFrame = {

@@ -75,6 +75,34 @@ export function berthSpan(ends: BerthEnds): Item {
   );
 }
 
+/** A berth kept free: two posts and an empty dashed line. */
+export function spareSpan(ends: BerthEnds): Item {
+  const { length, frame } = frameOf(ends);
+  const bar = (x: number): Item =>
+    line(
+      [
+        [x, -8],
+        [x, 8],
+      ],
+      { stroke: "cloth", width: 2.25, cap: "butt" },
+    );
+  const dashed = { stroke: "cloth", width: 2.25, dash: [7, 5], cap: "butt" } as const;
+  return group(
+    [
+      line(
+        [
+          [0, 0],
+          [length, 0],
+        ],
+        dashed,
+      ),
+      bar(length * ends.cloth[0]),
+      bar(length * ends.cloth[1]),
+    ],
+    { class: "ns-span", ...frame },
+  );
+}
+
 function frameOf({ head, foot }: BerthEnds): {
   readonly length: number;
   readonly frame: { readonly move: XY; readonly turnRad: number };

@@ -1,4 +1,4 @@
-import type { Camp, Plan, PlannedBerth, Verdict } from "@nightspan/core";
+import type { BerthTarp, Camp, Plan, PlannedBerth, SpareBerth, Verdict } from "@nightspan/core";
 import type { MapTree } from "./map-tree.ts";
 import { sketchGround } from "./sketch-ground.ts";
 import { treeState } from "./tree-state.ts";
@@ -12,6 +12,10 @@ export interface MapBerth {
   readonly cloth: readonly [number, number];
   readonly verdict: Verdict;
   readonly stepItOut: boolean;
+  /** How the tarp is pitched, where it was computed. */
+  readonly tarp?: BerthTarp;
+  /** Kept free for whoever must leave their own berth. */
+  readonly spare?: true;
 }
 
 /** What a map shows, in metres: east x, north y. */
@@ -41,7 +45,16 @@ export function groundPlan(plan: Plan, camp: Camp): GroundPlan {
     if (head === undefined || foot === undefined) return [];
     return [mapBerth(berth, head, foot, names.get(berth.sleeper) ?? berth.sleeper)];
   });
-  return { trees, berths, sketch: surveyed.length === 0, northKnown: sketched.northKnown };
+  const spares = (plan.spares ?? []).flatMap((spare) => {
+    const [head, foot] = [byId.get(spare.headTree), byId.get(spare.footTree)];
+    return head === undefined || foot === undefined ? [] : [spareBerth(spare, head, foot)];
+  });
+  return {
+    trees,
+    berths: [...berths, ...spares],
+    sketch: surveyed.length === 0,
+    northKnown: sketched.northKnown,
+  };
 }
 
 function mapBerth(berth: PlannedBerth, head: MapTree, foot: MapTree, sleeper: string): MapBerth {
@@ -54,5 +67,14 @@ function mapBerth(berth: PlannedBerth, head: MapTree, foot: MapTree, sleeper: st
     cloth: [headGather[0] / berth.spanM, footGather[0] / berth.spanM],
     verdict: berth.verdict,
     stepItOut: berth.stepItOut,
+    ...(berth.tarp === undefined ? {} : { tarp: berth.tarp }),
   };
 }
+
+/** A spare berth: nobody's, with no cloth in it. */
+function spareBerth({ id, verdict, stepItOut }: SpareBerth, head: MapTree, foot: MapTree): MapBerth {
+  return { id, sleeper: "", head, foot, cloth: SPARE_CLOTH, verdict, stepItOut, spare: true };
+}
+
+/** Where the cloth of a spare berth may begin and end, as shares of the way. */
+const SPARE_CLOTH = [0.15, 0.85] as const;

@@ -6,6 +6,7 @@ import type { Words } from "../scene/text-item.ts";
 import type { WordKey } from "../words/english.ts";
 import { pinch } from "./bottleneck-marks.ts";
 import { GROUP_LINE } from "./group-reach.ts";
+import { spareSpan } from "./berth-symbols.ts";
 import { keepOutCircle, limbSymbol, refusedPair } from "./hazard-symbols.ts";
 import { sign, type SignKind } from "./signs.ts";
 import { neededSymbol, treeSymbol } from "./tree-symbols.ts";
@@ -21,6 +22,7 @@ export type LegendKey =
   | "head"
   | "feet"
   | "tarp"
+  | "spare"
   | "refused"
   | "limits"
   | "knot"
@@ -41,6 +43,7 @@ export const LEGEND_ORDER: readonly LegendKey[] = [
   "head",
   "feet",
   "tarp",
+  "spare",
   "refused",
   "limits",
   "knot",
@@ -115,6 +118,7 @@ const SAMPLES: Readonly<Record<LegendKey, (at: XY) => Item>> = {
       ],
       { stroke: "ink", width: 1.75, dash: [6, 3], cap: "butt" },
     ),
+  spare: ([x, y]) => spareSpan({ head: [x - 13, y], foot: [x + 13, y], cloth: [0, 1] }),
   refused: ([x, y]) => refusedPair([x - 22, y - 2], [x + 22, y - 2]),
   limits: (at) => group([pinch(at, 3), circle(at, 3, { fill: "ink" })]),
   knot: ([x, y]) =>

@@ -200,6 +200,7 @@ function present({
   if (ground.berths.length > 0 && detailOf(view) !== "plate") keys.add("head").add("feet");
   if (ground.berths.length > 0 && detailOf(view) === "leaf") keys.add("tarp");
   if (refused.length > 0) keys.add("refused");
+  if (ground.berths.some(({ spare }) => spare === true)) keys.add("spare");
   if (bottleneck !== undefined) keys.add("limits");
   if (bottleneck?.knots.some(({ pairs, most }) => pairs.length > most) === true) keys.add("knot");
   if (reaches.length > 0) keys.add("group");
@@ -339,7 +340,8 @@ function tagLabels({ stems, carrying, view }: Sheet): LabelWish[] {
 function nameLabels({ berths, view, options }: Sheet): LabelWish[] {
   if (options.names === false || detailOf(view) === "plate") return [];
   const size = view.widthPx >= 700 ? TYPE.body : TYPE.note;
-  return berths.map(({ berth, middle }) => ({
+  const owned = berths.filter(({ berth }) => berth.spare !== true);
+  return owned.map(({ berth, middle }) => ({
     item: name(berth.sleeper),
     size,
     weight: 600,

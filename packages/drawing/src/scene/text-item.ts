@@ -38,7 +38,20 @@ export type Quantity =
   /** Rise per run, "1 in 12". */
   | "slope"
   /** Clockwise from north [rad], "north-west". */
-  | "bearing";
+  | "bearing"
+  /** Water that arrives [m³/s], "120 mL in an hour". */
+  | "flow"
+  /** [m/s] */
+  | "speed"
+  /** [K], told in °C. */
+  | "temperature"
+  | "mass"
+  /** A ratio, told in %. */
+  | "share"
+  /** Heat through an area [W/m²]. */
+  | "heat"
+  /** [m²] */
+  | "area";
 
 export interface QuantityText {
   readonly quantity: Quantity;

@@ -49,6 +49,20 @@ function numberAndUnit({ quantity, value, digits }: QuantityText): readonly [str
       return [decimal(value, digits), ""];
     case "slope":
       return [`1 in ${decimal(1 / value, digits)}`, ""];
+    case "flow":
+      return [decimal(value * 3.6e9, digits), `mL${NO_BREAK}in${NO_BREAK}an${NO_BREAK}hour`];
+    case "speed":
+      return [decimal(value, digits), "m/s"];
+    case "temperature":
+      return [decimal(value - ZERO_C_IN_K, digits), "°C"];
+    case "mass":
+      return [decimal(value, digits), "kg"];
+    case "share":
+      return [decimal(value * 100, digits), "%"];
+    case "heat":
+      return [decimal(value, digits), "W/m²"];
+    case "area":
+      return [decimal(value, digits), "m²"];
     case "bearing":
       return [WINDS[Math.round((value * 4) / Math.PI + 8) % 8] ?? "", ""];
   }
@@ -79,6 +93,7 @@ function weekday(year: number, month: number, date: number): number {
   return (sum + Math.floor(y / 400) + 6) % 7;
 }
 
+const ZERO_C_IN_K = 273.15;
 const NO_BREAK = "\u00a0";
 const WINDS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];

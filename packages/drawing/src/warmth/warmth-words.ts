@@ -1,0 +1,27 @@
+import type { BerthWarmth, WarmthHalf } from "@nightspan/core";
+import { name, word } from "../scene/names.ts";
+import type { TextItem } from "../scene/text-item.ts";
+
+/** "Under foam: borderline". */
+export function halfText(warmth: BerthWarmth, half: WarmthHalf): TextItem {
+  const { enough, item } = warmth[half];
+  const said = { half: word(`warmth.${half}`), enough: word(`warmth.${enough}`) };
+  return word("warmth.half-item", {
+    ...said,
+    item: item === undefined ? word("warmth.nothing") : name(item),
+  });
+}
+
+/** Both halves, the weaker first; of somebody under 16, who looks in and what is kept spare. */
+export function warmthTexts(warmth: BerthWarmth): TextItem[] {
+  const other = warmth.weaker === "under" ? "over" : "under";
+  const halves = [halfText(warmth, warmth.weaker), halfText(warmth, other)];
+  if (warmth.by === "balance") return halves;
+  const at = { said: warmth.checkAt };
+  const look =
+    warmth.checkedBy === undefined
+      ? word("warmth.no-checker", { at })
+      : word("warmth.checked-by", { at, name: name(warmth.checkedBy) });
+  const spare = warmth.spare === undefined ? [] : [word("warmth.spare", { item: name(warmth.spare) })];
+  return [...halves, look, ...spare];
+}

@@ -12,29 +12,36 @@ import {
 import { ENGINE } from "@nightspan/edge";
 
 /**
- * Plans first without the solver, which small camps do not need; only where that leaves something unproven is
- * the solver loaded and the camp planned with it.
+ * Plans without the solver loaded, which small camps never ask for. The first question to it ends that, before any work
+ * that is not needed to put the question; then the solver is loaded and the camp planned with it.
  */
 export async function planWithSolver(camp: Camp, onIncumbent: (plan: Plan) => void): Promise<Outcome<Plan>> {
-  const alone = planCamp(camp, { engine: ENGINE });
-  if (!alone.ok || isProven(alone.value)) return alone;
-  onIncumbent(alone.value);
-  const { loadSolver } = await import("./solver/load-solver.ts");
-  return planCamp(camp, { engine: ENGINE, solver: await loadSolver(), onIncumbent });
+  return loadedWhenAsked((solver) => planCamp(camp, { engine: ENGINE, solver, onIncumbent }));
 }
 
-/** No layout places more, and none of as many costs less. */
-function isProven({ placed, bound, gap }: Plan): boolean {
-  return placed === bound && gap === 0;
-}
-
-/** The least change that mends a plan, beside the camp planned anew; with the solver where small means do not do. */
+/** The least change that mends a plan, beside the camp planned anew. */
 export async function repairWithSolver(before: PlanBefore, camp: Camp): Promise<Outcome<PlanRepair>> {
-  const alone = repairPlan(before, camp, { engine: ENGINE });
-  if (!alone.ok || (isProven(alone.value.fresh) && alone.value.fewest)) return alone;
-  const { loadSolver } = await import("./solver/load-solver.ts");
-  return repairPlan(before, camp, { engine: ENGINE, solver: await loadSolver() });
+  return loadedWhenAsked((solver) => repairPlan(before, camp, { engine: ENGINE, solver }));
 }
+
+async function loadedWhenAsked<T>(work: (solver: LinearSolver) => T): Promise<T> {
+  try {
+    return work(NOT_LOADED);
+  } catch (error) {
+    if (!(error instanceof SolverAskedFor)) throw error;
+  }
+  const { loadSolver } = await import("./solver/load-solver.ts");
+  return work(await loadSolver());
+}
+
+class SolverAskedFor extends Error {}
+
+const NOT_LOADED: LinearSolver = {
+  name: "not loaded",
+  solve: () => {
+    throw new SolverAskedFor("the solver is not loaded");
+  },
+};
 
 /** The plan with what would change it, where not everybody has a berth. */
 export async function explainWithSolver(plan: Plan, camp: Camp, all: boolean): Promise<Plan> {

@@ -39,6 +39,7 @@ export type SourceKey =
   | "iso-7730"
   | "iso-8996"
   | "iso-9920"
+  | "kit-dealing"
   | "knot-strength"
   | "kuklane-dejke-2010"
   | "lavers-1983"

@@ -1,10 +1,17 @@
-import { byRule, type Finding } from "../outcome/finding.ts";
-import type { DefaultUsed, Sleeper } from "../plan/camp.ts";
+import type { Finding } from "../outcome/finding.ts";
+import type { DefaultUsed, Night, Sleeper } from "../plan/camp.ts";
 import { DEFAULTS } from "../plan/defaults.ts";
 import type { KitItem } from "../plan/kit.ts";
+import type { Dealing } from "../plan/store-types.ts";
+import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "./assumed-kit.ts";
 import type { AssumedPart, DealtKit } from "./dealt-kit.ts";
 import { byCodeUnit } from "./order.ts";
-import { KitStock } from "./kit-stock.ts";
+import { dealHammocks, dealSuspensions, dealTarps } from "./store/deal-hang-kit.ts";
+import { tooFew, tooWeakFor } from "./store/kit-shortage.ts";
+import { storeDealing } from "./store/store-dealing.ts";
+import { StoreHands } from "./store/store-hands.ts";
+import { airAskedK, tonightMargins } from "./store/tonight-margins.ts";
+import { dealStoreWarmth } from "./store/warmth-tables.ts";
 
 export interface KitDeal {
   /** In the order of the sleepers given. */
@@ -13,60 +20,80 @@ export interface KitDeal {
   readonly defaultsUsed: readonly DefaultUsed[];
   /** Pinned items that could not be given: not in use, or given away already. */
   readonly findings: readonly Finding[];
+  /** The same as it is told, with what is short and why; absent where the store lists nothing that is dealt. */
+  readonly dealing?: Dealing;
 }
 
 /**
- * Deals the store to the sleepers: pinned items first, then to the heaviest first, the tallest of equals.
+ * Deals the store to the sleepers: what was kept for somebody first, then each kind to as many as it can serve.
  *
- * A hammock never goes to somebody heavier than its maker's greatest user weight, except where it was pinned;
- * among those left the first choice is one long enough for the sleeper, then the tightest greatest weight, then the
- * shortest. As greatest weights nest, heaviest first leaves nobody without who could have had one. Suspensions go
- * strongest first among those of the allowed width. Items quarantined or retired are never dealt.
+ * Hammocks never go above their makers' greatest user weight, except where they were pinned, and then with the least cloth
+ * too short; suspensions as wide as the house asks, the strongest to the heaviest; tarps by the hammock below and tonight's
+ * rain and gusts; under and over layers by tonight's warmth, as `dealWarmth` says. Of equals the lightest is
+ * carried. Pieces quarantined or retired are never dealt.
  *
  * Shapes   sleepers: people, kit: lines → dealt + short: people
  * Holds    any store; where it lists no hammock (or no suspension) at all, the assumed one of the table is dealt
- * Source   common-practice (handbook/planning.md)
+ * Error    each step exact; the hang is dealt before the berths are found, as it decides which serve
+ * Source   kit-dealing (handbook/kit.md)
  */
 export function dealKit(
   sleepers: readonly Sleeper[],
   kit: readonly KitItem[],
   strapWidthMinM: number,
+  night?: Night,
 ): KitDeal {
-  const stock = new KitStock(kit, strapWidthMinM);
+  const hands = new StoreHands(kit);
   const order = [...sleepers].sort(heaviestFirst);
-  const findings = order.flatMap((sleeper) => stock.pin(sleeper));
-  order.forEach((sleeper) => {
-    stock.giveHammock(sleeper);
-    stock.giveSuspension(sleeper);
-    stock.giveTarp(sleeper);
-  });
-  [...order].sort(coldestFirst).forEach((sleeper) => stock.giveWarmth(sleeper));
-  const dealt = sleepers.flatMap((sleeper) => stock.dealtTo(sleeper) ?? []);
+  const findings = order.flatMap((sleeper) => hands.pin(sleeper));
+  dealHammocks(hands, order);
+  dealSuspensions(hands, order, strapWidthMinM);
+  dealTarps(hands, order, night);
+  const isWarm = hands.lists("under") || hands.lists("over");
+  const warmth = isWarm ? dealStoreWarmth(hands, sleepers, tonightMargins(night)) : undefined;
+  const dealt = sleepers.flatMap((sleeper) => dealtTo(hands, sleeper) ?? []);
   const short = sleepers.flatMap((sleeper) => {
-    const because = shortage(sleeper, stock, sleepers.length);
+    const because = shortage(sleeper, hands, sleepers.length);
     return because.length > 0 ? [{ sleeper, because }] : [];
   });
-  return { dealt, short, defaultsUsed: assumedDefaults(dealt), findings };
+  const airK = airAskedK(night);
+  const input = { hands, sleepers, strapWidthMinM, night, warmth, airK };
+  return {
+    dealt,
+    short,
+    defaultsUsed: assumedDefaults(dealt),
+    findings,
+    ...(kit.some(({ kind }) => DEALT.has(kind)) ? { dealing: storeDealing(input) } : {}),
+  };
 }
 
-function shortage(sleeper: Sleeper, stock: KitStock, people: number): Finding[] {
-  return stock.lacking(sleeper).flatMap((kind) => {
-    const inUse = stock.inUse(kind);
-    const missing = byRule(
-      {
-        rule: "layout.kit-short",
-        source: "camp-file",
-        subject: `sleeper/${sleeper.id}`,
-        sense: "at-least",
-        demand: inUse,
-        limit: people,
-        unit: "1",
-        about: [kind],
-      },
-      "look-again",
-    );
-    const tooWeak = kind === "hammock" ? stock.tooWeakFor(sleeper) : [];
-    return [missing, ...tooWeak];
+const DEALT: ReadonlySet<KitItem["kind"]> = new Set(["hammock", "suspension", "tarp", "under", "over"]);
+
+/** What a sleeper hangs in, or nothing where hammock or suspension is missing. */
+function dealtTo(hands: StoreHands, sleeper: Sleeper): DealtKit | undefined {
+  const { tarp, under, over, ...held } = hands.holding(sleeper);
+  const assumed = NEEDFUL.filter((kind) => held[kind] === undefined && !hands.lists(kind));
+  const hammock = held.hammock ?? (hands.lists("hammock") ? undefined : ASSUMED_HAMMOCK);
+  const suspension = held.suspension ?? (hands.lists("suspension") ? undefined : ASSUMED_SUSPENSION);
+  if (hammock === undefined || suspension === undefined) return undefined;
+  return {
+    sleeper,
+    hammock,
+    suspension,
+    assumed,
+    ...(tarp === undefined ? {} : { tarp }),
+    ...(under === undefined ? {} : { under }),
+    ...(over === undefined ? {} : { over }),
+  };
+}
+
+const NEEDFUL: readonly AssumedPart[] = ["hammock", "suspension"];
+
+function shortage(sleeper: Sleeper, hands: StoreHands, people: number): Finding[] {
+  return NEEDFUL.flatMap((kind) => {
+    if (hands.holding(sleeper)[kind] !== undefined || !hands.lists(kind)) return [];
+    const missing = tooFew(kind, hands.inUse(kind), people, `sleeper/${sleeper.id}`);
+    return [missing, ...(kind === "hammock" ? tooWeakFor(sleeper, hands.available(kind)) : [])];
   });
 }
 
@@ -87,10 +114,4 @@ type AssumedField =
 
 function heaviestFirst(a: Sleeper, b: Sleeper): number {
   return b.massKg - a.massKg || b.statureM - a.statureM || byCodeUnit(a.id, b.id);
-}
-
-const COLDNESS = { cold: 0, usual: 1, warm: 2 } as const;
-
-function coldestFirst(a: Sleeper, b: Sleeper): number {
-  return COLDNESS[a.sleeps] - COLDNESS[b.sleeps] || byCodeUnit(a.id, b.id);
 }

@@ -18,6 +18,7 @@ import type { PreparedCamp } from "./prepare-camp.ts";
 import { isSpare, isSpareId, sparesAsked } from "./spare-sleepers.ts";
 import { spareBerth, spareFindings } from "./spare-berth.ts";
 import { unplacedSleepers } from "./unplaced.ts";
+import { campWarmth } from "./warmth/camp-warmth.ts";
 import { peopleFindings } from "./wish-findings.ts";
 import { peopleDistances, type Lying } from "./wish-measures.ts";
 
@@ -65,10 +66,12 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const { camp, deal, ground } = work;
   const all = endedBerths(work, seats);
   const ended = all.filter(({ berth }) => !isSpareId(berth.sleeper));
-  const berths = withBuddies(
+  const buddies = withBuddies(
     ended.map(({ berth }) => berth),
     lyingAt(work, seats),
   );
+  const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt });
+  const { berths } = warmth;
   const spares = all.flatMap(({ berth }) => (isSpareId(berth.sleeper) ? [spareBerth(work, berth)] : []));
   const asked = camp.sleepers.length;
   const people = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));
@@ -78,10 +81,11 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     ...deal.findings,
     ...refusedPinFindings(work.pinsRefused),
     ...peopleFindings(people),
+    ...warmth.findings,
   ];
   const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
-  const { checked, notChecked } = partsChecked(ended, ground);
+  const { checked, notChecked } = partsChecked(ended, ground, { warmth: warmth.checked });
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
   const told = toldCostTerms(places, work.terms, people, camp.rules.weights);
   const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
@@ -107,6 +111,7 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
       camp.sleepers,
     ),
     supply: supplyOf(work),
+    ...(deal.dealing === undefined ? {} : { dealing: deal.dealing }),
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
     defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed],
     findings,
@@ -140,6 +145,7 @@ function treesLookedAt(ended: readonly EndedBerth[]): TreesLookedAt {
 function partsChecked(
   ended: readonly EndedBerth[],
   ground: CampPlaces,
+  done: Partial<Readonly<Record<PlanPart, boolean>>>,
 ): { readonly checked: readonly PlanPart[]; readonly notChecked: readonly PlanPart[] } {
   const onMap = ended.every(({ ends }) => ends.every(({ tree }) => tree !== undefined));
   const site = onMap && ground.funnel.trees > 0;
@@ -155,6 +161,7 @@ function partsChecked(
     night: false,
     cuts: false,
     packing: false,
+    ...done,
   };
   const parts = PARTS.map((part) => ({ part, done: is[part] }));
   return {

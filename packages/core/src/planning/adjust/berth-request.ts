@@ -5,7 +5,7 @@ import type { HangInput } from "../../statics/hang-types.ts";
 import type { CampPlace, CampPlaces } from "../camp-places-types.ts";
 import { campPlaces } from "../camp-places.ts";
 import { hangKit, hangLimits, hangPair } from "../hang-request.ts";
-import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "../kit-stock.ts";
+import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "../assumed-kit.ts";
 
 /** What the hang of a planned berth was asked for; nothing where camp and berth do not belong together. */
 export function findBerthRequest(camp: Camp, berth: PlannedBerth): HangInput | undefined {

@@ -1,6 +1,6 @@
 import type { Camp } from "../../plan/camp.ts";
 import type { Hammock, Suspension } from "../../plan/kit.ts";
-import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "../kit-stock.ts";
+import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "../assumed-kit.ts";
 import type { PreparedCamp } from "../prepare-camp.ts";
 import { byCodeUnit } from "../order.ts";
 import type { Change } from "./change.ts";

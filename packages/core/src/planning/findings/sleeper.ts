@@ -1,6 +1,6 @@
 import { byRule, kept, type Finding } from "../../outcome/finding.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
-import { CLOTH_OVER_STATURE_M } from "../kit-stock.ts";
+import { CLOTH_OVER_STATURE_M } from "../assumed-kit.ts";
 import { berthSubject, named, type BerthCase } from "./berth-case.ts";
 
 /** Whether a hammock is for this sleeper at all, and this one long enough. */

@@ -1,0 +1,58 @@
+import type { Night, Sleeper } from "../../plan/camp.ts";
+import { DEFAULTS } from "../../plan/defaults.ts";
+import { tonightAir } from "../warmth/tonight-air.ts";
+import { askedK, halfMargins, warmKit, type HalfMargins } from "../warmth/warmth-margin.ts";
+import type { Holding, LineOf } from "./store-hands.ts";
+import type { HalfMarginsOf } from "./warmth-tables.ts";
+
+/**
+ * The margin of each half by itself, as the store deals by it: as if the other half were just good enough, and without what a
+ * bag pressed below the back adds. So neither hangs on the other, and nobody is less warm than the dealing says.
+ *
+ * Without a night a usual one stands in, so that who sleeps cold gets the warmer things; then no margin is told.
+ */
+export function tonightMargins(night: Night = STAND_IN): HalfMarginsOf {
+  const air = tonightAir(night);
+  const kept = new Map<string, HalfMargins>();
+  const margins = (sleeper: Sleeper, hung: Holding, warm: WarmLines): HalfMargins => {
+    const { tarp, hammock } = hung;
+    const { massKg, statureM, ageYears, sex, sleeps, hat } = sleeper;
+    const body = [massKg, statureM, ageYears, sex, sleeps, hat];
+    const key = [warm.under?.id, warm.over?.id, tarp === undefined, hammock?.layers, ...body].join("|");
+    const known = kept.get(key) ?? halfMargins(sleeper, air, warmKit(sleeper, { ...warm, tarp, hammock }));
+    kept.set(key, known);
+    return known;
+  };
+  const isBarred = (hung: Holding, under: LineOf<"under"> | undefined) =>
+    under?.fitsNet === false && hung.hammock?.net === true && !hung.pinned.has("under");
+  return {
+    underK: (sleeper, hung, under) =>
+      isBarred(hung, under) ? -Infinity : margins(sleeper, hung, { under, over: undefined }).under.marginK,
+    overK: (sleeper, hung, over) => margins(sleeper, hung, { under: undefined, over }).over.marginK,
+    both: (sleeper, held) => {
+      const { under, over } = margins(sleeper, held, { under: held.under, over: held.over });
+      return { under: under.marginK, over: over.marginK };
+    },
+  };
+}
+
+/** Air that each half of a sleeper must be good for [K]; nothing without a night. */
+export function airAskedK(night: Night | undefined): ((sleeper: Sleeper) => number) | undefined {
+  return night === undefined ? undefined : (sleeper) => night.lowK - askedK(sleeper);
+}
+
+interface WarmLines {
+  readonly under: LineOf<"under"> | undefined;
+  readonly over: LineOf<"over"> | undefined;
+}
+
+/** A low of 5 °C, for order alone. */
+const STAND_IN: Night = {
+  lowK: 278.15,
+  windMS: 3,
+  gustMS: 5,
+  windHeightM: DEFAULTS["night.wind_height_m"].value,
+  rainMmH: DEFAULTS["night.rain_mm_h"].value,
+  humidityRatio: DEFAULTS["night.humidity"].value,
+  cloudRatio: DEFAULTS["night.cloud"].value,
+};

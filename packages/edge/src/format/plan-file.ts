@@ -11,6 +11,7 @@ import {
 import { explanationFile, repairFile, unplacedFile } from "./explanation-file.ts";
 import { findingFile } from "./finding-file.ts";
 import { hangFile } from "./hang-file.ts";
+import { berthParts, planParts } from "./night-file.ts";
 import { convert, present } from "./optional.ts";
 import { PLAN_FORMAT, type PlanFile } from "./plan-schema.ts";
 import { requestFile } from "./request-file.ts";
@@ -40,6 +41,7 @@ export function planFile(plan: Plan, repair?: PlanRepair): PlanFile {
     berths: plan.berths.map(berthFile),
     unplaced: plan.unplaced.map(unplacedFile),
     ...explanationFile(plan),
+    ...planParts(plan),
     ...(repair === undefined ? {} : { repair: repairFile(repair) }),
     supply: supplyFile(plan.supply),
     defaults_used: plan.defaultsUsed.map(({ field, value, for: ids }) =>
@@ -78,6 +80,7 @@ function berthFile(berth: PlannedBerth): PlanFile["berths"][number] {
     span_window: berth.spanWindow === undefined ? undefined : windowFile(berth.spanWindow),
     kit: Object.keys(berth.kit).length === 0 ? undefined : { ...berth.kit },
     set_by: berth.setBy,
+    ...berthParts(berth),
     verdict: berth.verdict,
     findings: berth.findings.map(findingFile),
   });

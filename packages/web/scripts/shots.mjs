@@ -1,6 +1,7 @@
 /**
- * Pictures of every view, to look at: `node packages/web/scripts/shots.mjs [folder of the built app]`.
- * They go to out/shots. Each view is taken on a phone and on a desk, in the colours that are asked for.
+ * Pictures of every view, to look at: `node packages/web/scripts/shots.mjs [folder of the built app] [pattern] [whole]`.
+ * They go to out/shots. Each view is taken on a phone and on a desk, in light, dark and red by night; those whose
+ * name fits the pattern, such as "kit-phone|night.*light", and with "whole" down to the foot of the page.
  */
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
@@ -72,10 +73,18 @@ const VIEWS = {
     await page.locator("summary").nth(1).click();
   },
   ground: async (page) => go(page, "#/ground"),
-  kit: async (page) => {
+  kit: async (page) => go(page, "#/kit"),
+  "kit-item": async (page) => {
     await go(page, "#/kit");
-    await page.locator("summary").first().click();
+    await page.getByRole("button", { name: /^Open bag-warm/ }).click();
   },
+  "kit-dealing": async (page) => go(page, "#/kit/dealing"),
+  "kit-keep": async (page) => {
+    await go(page, "#/kit/dealing");
+    await page.locator(".deal-slot").nth(3).click();
+  },
+  "kit-packing": async (page) => go(page, "#/kit/packing"),
+  "kit-cuts": async (page) => go(page, "#/kit/cuts"),
   night: async (page) => go(page, "#/night"),
   rules: async (page) => go(page, "#/rules"),
   menu: async (page) => {
@@ -122,13 +131,16 @@ async function openExample(page, url, theme) {
 }
 
 async function main() {
-  const [folder = join(ROOT, "packages/web/dist"), only = ""] = process.argv.slice(2);
+  const [folder = join(ROOT, "packages/web/dist"), pattern = "", whole = ""] = process.argv.slice(2);
+  const only = new RegExp(pattern);
   mkdirSync(OUT, { recursive: true });
   const { executablePath, env, args } = await findBrowser();
   const browser = await chromium.launch({ executablePath, env, args });
   const server = await serve(folder);
   for (const theme of ["light", "dark", "red-night"]) {
     for (const [size, viewport] of Object.entries(SIZES)) {
+      const wanted = Object.entries(VIEWS).filter(([name]) => only.test(`${name}-${size}-${theme}`));
+      if (wanted.length === 0) continue;
       const context = await browser.newContext({ viewport, serviceWorkers: "block" });
       const page = await context.newPage();
       page.setDefaultTimeout(5_000);
@@ -137,11 +149,10 @@ async function main() {
         if (message.type() === "error") console.error(`${theme} ${size}: ${message.text()}`);
       });
       await openExample(page, server.url, theme);
-      for (const [name, show] of Object.entries(VIEWS)) {
+      for (const [name, show] of wanted) {
         const file = `${name}-${size}-${theme}`;
-        if (!file.includes(only)) continue;
         await show(page).catch((error) => console.error(`${file}: ${error.message.split("\n")[0]}`));
-        await page.screenshot({ path: join(OUT, `${file}.png`) });
+        await page.screenshot({ path: join(OUT, `${file}.png`), fullPage: whole !== "" });
         if (name.startsWith("tonight-4")) await openExample(page, server.url, theme);
       }
       await context.close();

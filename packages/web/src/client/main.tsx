@@ -8,6 +8,8 @@ import "./style/first.css";
 import "./style/frame.css";
 import "./style/form.css";
 import "./style/rules.css";
+import "./style/people.css";
+import "./style/store.css";
 import "./style/map.css";
 import "./style/berth.css";
 import "./style/tonight.css";

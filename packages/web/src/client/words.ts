@@ -1,5 +1,7 @@
+import { PEOPLE_WORDS } from "./people/people-words.ts";
 import { RULES_WORDS } from "./rules/rules-words.ts";
 import { SPOT_WORDS } from "./spot/spot-words.ts";
+import { STORE_WORDS } from "./store/store-words.ts";
 import { TONIGHT_WORDS } from "./tonight-words.ts";
 
 /**
@@ -196,22 +198,7 @@ export const WORDS = {
     what: "What to print",
     berths: "Berth cards",
   },
-  sleepers: {
-    title: "Sleepers",
-    add: "Add a sleeper",
-    remove: "Take out",
-    removeName: "Take out {name}",
-    given: "Sleeper {n}",
-    name: "Name",
-    stature: "Stature",
-    mass: "Weight",
-    massNote: "Weight stays on this device and in your camp file. No card, paper or link carries it.",
-    group: "Group",
-    leads: "Leads",
-    step: "One own step",
-    last: "A camp has at least one sleeper.",
-    none: "no berth yet",
-  },
+  sleepers: PEOPLE_WORDS,
   ground: {
     title: "Ground",
     empty: "No trees yet. Pace the first pair, or open a list of trees.",
@@ -258,44 +245,7 @@ export const WORDS = {
     },
     find: "Find a tag",
   },
-  kit: {
-    title: "Kit",
-    empty: "No kit listed. The plan takes a usual hammock and tied webbing, and says so.",
-    addHammock: "Add a hammock",
-    addSuspension: "Add a suspension",
-    kinds: {
-      hammock: "hammock",
-      suspension: "suspension",
-      tarp: "tarp",
-      under: "under insulation",
-      over: "over insulation",
-      cord: "cord",
-      peg: "pegs",
-      connector: "connector",
-      light: "light",
-      other: "other",
-    },
-    count: "Count",
-    length: "Cloth length",
-    width: "Cloth width",
-    ridgeline: "Ridgeline",
-    maxUser: "Greatest user weight",
-    type: "Kind",
-    "tied-webbing": "tied webbing",
-    "whoopie-sling": "whoopie sling",
-    min: "Shortest",
-    max: "Longest",
-    strapWidth: "Strap width",
-    rated: "Working load",
-    breaking: "Breaking load",
-    throughEye: "Run through its own eye",
-    state: "State",
-    "in-use": "in use",
-    quarantined: "set aside",
-    retired: "retired",
-    remove: "Take out",
-    other: "Kept, not yet computed",
-  },
+  kit: STORE_WORDS,
   night: {
     title: "Night",
     empty: "No forecast yet.",

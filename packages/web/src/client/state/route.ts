@@ -4,7 +4,8 @@ import { signal } from "@preact/signals";
 export type Route =
   | { readonly page: "first" | "start" | "store" }
   | { readonly page: "tonight"; readonly step: TonightStep }
-  | { readonly page: CampPage }
+  /** A part of the camp, and of those that have parts of their own which one. */
+  | { readonly page: CampPage; readonly part?: string }
   | { readonly page: "berth" | "spot"; readonly berth: string };
 
 export const TONIGHT_STEPS = ["look", "steps", "stature", "answer", "ground"] as const;
@@ -21,7 +22,8 @@ export function parseRoute(hash: string): Route {
   if (page === "tonight") return { page, step: TONIGHT_STEPS.find((step) => step === detail) ?? "look" };
   if ((page === "berth" || page === "spot") && detail !== "") return { page, berth: detail };
   const camp = CAMP_PAGES.find((name) => name === page);
-  return camp === undefined ? FIRST : { page: camp };
+  if (camp === undefined) return FIRST;
+  return detail === "" ? { page: camp } : { page: camp, part: detail };
 }
 
 export function hrefOf(route: Route): string {
@@ -30,7 +32,8 @@ export function hrefOf(route: Route): string {
   if (route.page === "berth" || route.page === "spot") {
     return `#/${route.page}/${encodeURIComponent(route.berth)}`;
   }
-  return `#/${route.page}`;
+  const part = "part" in route ? `/${encodeURIComponent(route.part)}` : "";
+  return `#/${route.page}${part}`;
 }
 
 export const route = signal<Route>(FIRST);
@@ -42,6 +45,13 @@ export function followAddress(): void {
   };
   addEventListener("hashchange", read);
   read();
+}
+
+/** Which part of the page in hand is open. */
+export function partOf(names: readonly [string, ...string[]]): string {
+  const now = route.value;
+  const part = "part" in now ? now.part : undefined;
+  return names.find((name) => name === part) ?? names[0];
 }
 
 export function go(to: Route): void {

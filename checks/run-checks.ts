@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkFileFaults, type CheckFile, type CheckRow } from "./check-file.ts";
 
+export * from "./random-search.ts";
+
 export type { CheckFile, CheckRow } from "./check-file.ts";
 
 /** How far one figure of one row is from its published value. */

@@ -1,16 +1,16 @@
-import { existsSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { stem } from "./wood.fixture.ts";
 import type { Tree } from "./tree.ts";
 
-const FOLDER = join(import.meta.dirname, "..", "..", "..", "..", "..", "shared", "stems");
+/** Folder of measured stem maps, which are not part of the repository; undefined where nobody names one. */
+const FOLDER = process.env["NIGHTSPAN_STEMS"];
 
-/** Whether the measured stem maps lie beside the checkout; they are not part of it. */
-export const HAS_STEM_MAPS = existsSync(join(FOLDER, "longleaf.csv"));
+export const HAS_STEM_MAPS = FOLDER !== undefined;
 
 /** One measured map: columns id, x_m, y_m, dbh_cm, species. */
 export function stemMap(name: "longleaf" | "waka" | "spruces"): readonly Tree[] {
-  const [, ...rows] = readFileSync(join(FOLDER, `${name}.csv`), "utf8")
+  const [, ...rows] = readFileSync(join(FOLDER ?? "", `${name}.csv`), "utf8")
     .trim()
     .split(/\r?\n/);
   return rows.map((row) => {

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { berthPlaces } from "./berth-places.ts";
 import { placeFaults } from "./place-faults.ts";
 import { HAS_STEM_MAPS, stemMap } from "./stem-maps.fixture.ts";
-import { wood } from "./wood.fixture.ts";
+import { stem, wood } from "./wood.fixture.ts";
+import type { Tree } from "./tree.ts";
 
 // Counts made independently of this code, published beside the maps.
 const COUNTED = [
@@ -27,7 +28,7 @@ const COUNTED = [
   },
 ] as const;
 
-const WHERE = HAS_STEM_MAPS ? "" : " (skipped: the stem maps are not beside the checkout)";
+const WHERE = HAS_STEM_MAPS ? "" : " (skipped: set NIGHTSPAN_STEMS to the folder of the stem maps)";
 
 describe.skipIf(!HAS_STEM_MAPS)(`measured woods${WHERE}`, () => {
   it.each(COUNTED)("$name: stems, stout stems and pairs within 3 to 5 m are as counted", (counted) => {
@@ -65,5 +66,36 @@ describe.skipIf(!HAS_STEM_MAPS)(`measured woods${WHERE}`, () => {
     );
     expect(shared.length).toBeGreaterThanOrEqual(12);
     expect(shared.filter((index) => carrying.has(index))).toEqual([]);
+  });
+});
+
+describe("planted woods", () => {
+  /** Rows of `side` by `side` stems so far apart, every third of them thin. */
+  const planted = (side: number, apartM: number): Tree[] =>
+    Array.from({ length: side * side }, (_, at) =>
+      stem(`t${String(at).padStart(4, "0")}`, apartM * (at % side), apartM * Math.floor(at / side), {
+        dbhM: at % 3 === 0 ? 0.15 : 0.3,
+      }),
+    );
+
+  it.each([3, 10, 24])("%i by %i stems 3 m apart: pairs in range are the sides and the diagonals", (side) => {
+    const { places, blocked, usable } = berthPlaces(wood(planted(side, 3), { trunkMinM: 0 }));
+    const spans = [...places, ...blocked].map(({ spanM }) => spanM);
+    // 2 n (n − 1) sides of 3 m and 2 (n − 1)² diagonals of 4.24 m; two steps are 6 m, a knight's move 6.7 m.
+    expect(spans.filter((spanM) => Math.abs(spanM - 3) < 1e-9).length).toBe(2 * side * (side - 1));
+    expect(spans.filter((spanM) => Math.abs(spanM - 3 * Math.SQRT2) < 1e-9).length).toBe(2 * (side - 1) ** 2);
+    expect(spans.length).toBe(2 * side * (side - 1) + 2 * (side - 1) ** 2);
+    expect(usable).toBe(side * side);
+  });
+
+  it("counts stout stems alone as usable", () => {
+    expect(berthPlaces(wood(planted(10, 3))).usable).toBe(66);
+  });
+
+  it("every place bears a second look", () => {
+    const input = wood(planted(10, 3), { halfWidthM: 1 });
+    const { places } = berthPlaces(input);
+    expect(places.length).toBeGreaterThan(50);
+    expect(places.flatMap((place) => placeFaults(input, [place]))).toEqual([]);
   });
 });

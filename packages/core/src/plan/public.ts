@@ -4,6 +4,7 @@ export type * from "./kit.ts";
 export type * from "./store-types.ts";
 export type * from "./fit-types.ts";
 export type * from "./plan.ts";
+export type * from "./alternative-types.ts";
 export type * from "./warmth-types.ts";
 export type * from "./explanation.ts";
 export type * from "./tarp-types.ts";

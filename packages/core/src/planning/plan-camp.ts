@@ -1,6 +1,7 @@
 import { succeed, type Outcome } from "../outcome/outcome.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { Plan } from "../plan/plan.ts";
+import { withAlternatives } from "./alternatives/with-alternatives.ts";
 import { chooseLayout } from "./choose-layout.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { planOf } from "./plan-work.ts";
@@ -35,5 +36,8 @@ export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
     ...(onIncumbent === undefined ? {} : { onIncumbent: (so, far) => onIncumbent(planOf(so, far)) }),
   });
   const robust = findRobustCount(camp, tools.solver);
-  return succeed({ ...planOf(work, chosen), ...(robust === undefined ? {} : { robust }) });
+  return succeed({
+    ...withAlternatives(planOf(work, chosen), work),
+    ...(robust === undefined ? {} : { robust }),
+  });
 }

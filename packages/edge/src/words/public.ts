@@ -15,6 +15,7 @@ export { sayAssumptions, type Telling } from "./say-assumptions.ts";
 export { sayFinding, saySavedFinding, type SavedFinding } from "./say-finding.ts";
 export { repairLines } from "./repair-lines.ts";
 export { sayBottleneck } from "./say-bottleneck.ts";
+export { sayAlternatives } from "./say-alternatives.ts";
 export { sayFailedPairs, sayRefusedPin } from "./say-failed-pairs.ts";
 export { sayProof } from "./say-proof.ts";
 export { supplySteps, type SupplyLoss, type SupplyStep } from "./supply-steps.ts";

@@ -1,5 +1,6 @@
 import type { Camp } from "../../plan/camp.ts";
 import type { Plan } from "../../plan/plan.ts";
+import { withAlternatives } from "../alternatives/with-alternatives.ts";
 import { prepareCamp } from "../prepare-camp.ts";
 import { findBottleneck } from "./bottleneck.ts";
 import { counterfactuals, type CounterfactualOptions } from "./counterfactuals.ts";
@@ -18,7 +19,7 @@ export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptio
   if (plan.placed >= plan.asked) return plan;
   const prepared = prepareCamp(camp);
   const bottleneck = findBottleneck(prepared, plan, options.solver);
-  return {
+  const explained = {
     ...plan,
     unplaced: plan.unplaced.map((one, at) =>
       at < PEOPLE_TOLD ? { ...one, pairs: failedPairs(prepared, plan, one.sleeper) } : one,
@@ -26,6 +27,7 @@ export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptio
     counterfactuals: counterfactuals(prepared, plan.placed, options),
     ...(bottleneck === undefined ? {} : { bottleneck }),
   };
+  return withAlternatives(explained, prepared);
 }
 
 /** People whose pairs are gone through one by one. */

@@ -12,6 +12,7 @@ import {
   withLimits,
   withSpare,
 } from "../src/fixture/variants.fixture.ts";
+import { KIT, storeByHand } from "../src/fixture/store-by-hand.fixture.ts";
 import { tarpByHand } from "../src/fixture/tarp-by-hand.fixture.ts";
 import { EIGHT, THREE } from "../src/fixture/wanted.fixture.ts";
 import {
@@ -35,6 +36,9 @@ import {
   nightTimelineScene,
   warmthNightScene,
   heatFlowScene,
+  cutListScene,
+  packingBarsScene,
+  storeShelfScene,
   verdictPlate,
   type Scene,
   type ThemeName,
@@ -69,6 +73,7 @@ const windowed = withBerth(plan, "7", {
 const short = { ...withLimits(gpsPlan), robust: { errorM: 1.2, placed: 6, most: 8 } };
 const tarped = { ...plan, berths: plan.berths.map((berth) => ({ ...berth, tarp: tarpByHand(berth) })) };
 const clocked = nightByHand(tarped);
+const stocked = storeByHand(clocked);
 const grouped = withGroups(camp);
 
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
@@ -225,6 +230,16 @@ export const scenes: readonly GoldenScene[] = [
     draw: () => heatFlowScene(clocked, "7", { widthPx: 520, figures: true }),
   },
   { name: "heat-flow-phone", theme: "dark", draw: () => heatFlowScene(clocked, "3", { widthPx: 360 }) },
+  { name: "cut-list", theme: "light", draw: () => cutListScene(stocked, { words, widthPx: 900 }) },
+  { name: "cut-list-phone", theme: "one-ink", draw: () => cutListScene(stocked, { words, widthPx: 390 }) },
+  { name: "packing-bars", theme: "light", draw: () => packingBarsScene(stocked, camp, { widthPx: 640 }) },
+  {
+    name: "packing-bars-phone",
+    theme: "dark",
+    draw: () => packingBarsScene(stocked, camp, { widthPx: 390 }),
+  },
+  { name: "store-shelf", theme: "light", draw: () => storeShelfScene(KIT, { widthPx: 900 }) },
+  { name: "store-shelf-phone", theme: "one-ink", draw: () => storeShelfScene(KIT, { widthPx: 390 }) },
   { name: "card-front", theme: "one-ink", draw: () => cardScene(plan, camp, "4", words) },
   { name: "card-front-look-again", theme: "one-ink", draw: () => cardScene(plan, camp, "7", words) },
   {

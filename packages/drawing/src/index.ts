@@ -36,3 +36,7 @@ export { pitchTradeScene } from "./tarp/pitch-trade-scene.ts";
 export { nightTimelineScene, type NightOptions } from "./night/night-timeline-scene.ts";
 export { warmthNightScene, type WarmthOptions } from "./warmth/warmth-night-scene.ts";
 export { heatFlowScene, type HeatFlowOptions } from "./warmth/heat-flow-scene.ts";
+export { cutListScene, materialText, patternText, type StoreOptions } from "./store/cut-list-scene.ts";
+export { packingBarsScene } from "./store/packing-bars-scene.ts";
+export { kitSign, type KitKind } from "./store/kit-sign.ts";
+export { storeShelfScene } from "./store/store-shelf-scene.ts";

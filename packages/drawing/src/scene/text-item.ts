@@ -29,6 +29,8 @@ export type Quantity =
   | "short-length"
   /** A trunk's diameter [m], "34 cm". */
   | "diameter"
+  /** Of webbing [m], "25 mm". */
+  | "width"
   | "angle"
   | "force"
   /** A force told as the mass that hangs with it [N], "78 kg". */

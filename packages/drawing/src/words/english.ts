@@ -1,4 +1,5 @@
 import { SHELTER_ENGLISH } from "./english-shelter.ts";
+import { STORE_ENGLISH } from "./english-store.ts";
 
 /**
  * Every sentence a drawing may say, in plain English. `{hole}` takes the item of that name. The keys are the
@@ -6,6 +7,7 @@ import { SHELTER_ENGLISH } from "./english-shelter.ts";
  */
 export const ENGLISH = {
   ...SHELTER_ENGLISH,
+  ...STORE_ENGLISH,
   "verdict.clear": "no rule broken",
   "verdict.look-again": "look again",
   "verdict.do-not-hang": "do not hang",

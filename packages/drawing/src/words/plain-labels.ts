@@ -37,6 +37,8 @@ function numberAndUnit({ quantity, value, digits }: QuantityText): readonly [str
     case "short-length":
     case "diameter":
       return [decimal(value * 100, digits), "cm"];
+    case "width":
+      return [decimal(value * 1000, digits), "mm"];
     case "angle":
       return [decimal((value * 180) / Math.PI, digits), "°"];
     case "force":

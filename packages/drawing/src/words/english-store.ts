@@ -1,0 +1,37 @@
+/** What drawings of the store, of cutting and of packing say. */
+export const STORE_ENGLISH = {
+  "cuts.title": "Cord to cut, {camp}",
+  "cuts.desc": "Each spool as a bar with the pieces that come from it; what is left is hatched.",
+  "cuts.none": "nothing to cut",
+  "cuts.webbing": "webbing",
+  "cuts.webbing-wide": "webbing {width}",
+  "cuts.ridge-cord": "ridge cord",
+  "cuts.guy-cord": "guy cord",
+  "cuts.thin-cord": "thin cord",
+  "cuts.spool": "{item}, {length}",
+  "cuts.spool-times": "{count} × {item}, {length}",
+  "cuts.to-buy": "to buy",
+  "cuts.pieces": "{count} × {length}",
+  "cuts.left": "{length} left",
+  "cuts.proven": "no other way begins less cord",
+  "cuts.bound": "{used} begun; no way begins less than {bound}",
+
+  "packing.title": "What each carries, {camp}",
+  "packing.desc":
+    "A bar for each person: the weight carried as a share of the body’s. For the planner’s own screen.",
+  "packing.mass": "{mass}, {share}",
+  "packing.mass-unweighed": "{mass}, {share}; {count} not weighed",
+  "packing.share": "{share} of body weight",
+
+  "store.title": "The store",
+  "store.desc": "{count} lines on their shelves; a bar across is quarantined, dashes are retired.",
+  "store.empty": "nothing in the store",
+  "store.count": "× {count}",
+  "store.kind.hammock": "hammocks",
+  "store.kind.suspension": "straps and slings",
+  "store.kind.tarp": "tarps",
+  "store.kind.under": "under",
+  "store.kind.over": "over",
+  "store.kind.cord": "cord",
+  "store.kind.other": "small things",
+} as const;

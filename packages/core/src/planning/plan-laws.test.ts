@@ -4,7 +4,9 @@ import { worstVerdict } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { HouseRule } from "../plan/house-rules.ts";
 import type { Plan } from "../plan/plan.ts";
+import type { Obstacle } from "../site/obstacle.ts";
 import type { Tree } from "../site/tree.ts";
+import { layoutFaults } from "./testing/layout-faults.fixture.ts";
 import { planned } from "./testing/planned.fixture.ts";
 import { WOOD } from "./testing/wood.fixture.ts";
 
@@ -107,6 +109,100 @@ describe("laws of a plan", () => {
     );
   });
 });
+
+describe("laws of the ground under a plan", () => {
+  it("keeps every rule of the ground when looked at again by other arithmetic", () => {
+    let berths = 0;
+    fc.assert(
+      fc.property(WOOD, (wood) => {
+        const { ground } = wood;
+        if (ground === undefined) return;
+        const fenced = { ...wood, ground: { ...ground, obstacles: OBSTACLES } };
+        const plan = planned(fenced);
+        berths += plan.berths.length;
+        expect(layoutFaults(fenced, plan.berths)).toEqual([]);
+      }),
+      SEEDED,
+    );
+    expect(berths).toBeGreaterThan(20);
+  });
+
+  it("is never worse for one more healthy tree that stands in nobody's way", () => {
+    let gained = 0;
+    fc.assert(
+      fc.property(WOOD, fc.nat({ max: 20 }), (wood, step) => {
+        const before = planned(wood);
+        // East of all others by 3 to 5 m of the easternmost: near enough to serve, in no strip between others.
+        const after = planned(withTree(wood, 3 + step / 10));
+        expect(after.placed).toBeGreaterThanOrEqual(before.placed);
+        if (after.placed > before.placed) gained++;
+        else expect(after.cost).toBeLessThanOrEqual(before.cost + 1e-9);
+      }),
+      SEEDED,
+    );
+    expect(gained).toBeGreaterThan(0);
+  });
+
+  it("keeps its cost to one unit a berth when site and slope are turned together", () => {
+    fc.assert(
+      fc.property(WOOD, fc.integer({ min: 1, max: 359 }), (wood, degrees) => {
+        const [here, there] = [planned(wood), planned(turned(wood, (degrees * Math.PI) / 180))];
+        expect(there.placed).toBe(here.placed);
+        expect(Math.abs(there.cost - here.cost)).toBeLessThanOrEqual(1e-4 * Math.max(1, here.placed) + 1e-9);
+      }),
+      SEEDED,
+    );
+  });
+});
+
+const OBSTACLES: readonly Obstacle[] = [
+  { id: "fire", kind: "fire", shape: { type: "point", at: [10, 10] }, setbackM: 2 },
+  {
+    id: "path",
+    kind: "path",
+    shape: {
+      type: "line",
+      points: [
+        [0, 5],
+        [20, 6],
+      ],
+    },
+    setbackM: 1,
+  },
+];
+
+/** One more tree so far east of the easternmost. */
+function withTree(wood: Camp, offM: number): Camp {
+  const { ground } = wood;
+  const [last] = [...(ground?.trees ?? [])].sort((a, b) => b.xM - a.xM);
+  if (ground === undefined || last === undefined) return wood;
+  const more = {
+    ...last,
+    id: "more",
+    tag: "more",
+    xM: last.xM + offM,
+    condition: "healthy" as const,
+    dbhM: 0.3,
+  };
+  return { ...wood, ground: { ...ground, trees: [...ground.trees, more] } };
+}
+
+/** Everything turned about the origin, clockwise, the slope with it. */
+function turned(wood: Camp, by: number): Camp {
+  const { ground } = wood;
+  if (ground?.slope === undefined) return wood;
+  const [sin, cos] = [Math.sin(by), Math.cos(by)];
+  return {
+    ...wood,
+    ground: {
+      ...ground,
+      trees: ground.trees.map((tree): Tree => {
+        return { ...tree, xM: cos * tree.xM + sin * tree.yM, yM: cos * tree.yM - sin * tree.xM };
+      }),
+      slope: { ...ground.slope, downhillRad: ground.slope.downhillRad + by },
+    },
+  };
+}
 
 function plus(rule: HouseRule, by: number): HouseRule {
   return { ...rule, value: rule.value + by };

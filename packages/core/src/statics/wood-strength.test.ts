@@ -86,6 +86,66 @@ describe("the strength of woods", () => {
     expect(findWood("")).toBeUndefined();
   });
 
+  it("knows the trees of British and continental woods by both names", () => {
+    const trees: readonly (readonly [scientific: string, english: string])[] = [
+      ["Quercus robur", "English oak"],
+      ["Quercus petraea", "sessile oak"],
+      ["Fagus sylvatica", "common beech"],
+      ["Fraxinus excelsior", "common ash"],
+      ["Betula pendula", "silver birch"],
+      ["Betula pubescens", "downy birch"],
+      ["Pinus sylvestris", "Scots pine"],
+      ["Picea abies", "Norway spruce"],
+      ["Larix decidua", "European larch"],
+      ["Acer pseudoplatanus", "sycamore"],
+      ["Carpinus betulus", "hornbeam"],
+      ["Alnus glutinosa", "common alder"],
+      ["Castanea sativa", "sweet chestnut"],
+      ["Pseudotsuga menziesii", "Douglas fir"],
+      ["Sorbus aucuparia", "rowan"],
+    ];
+    for (const [scientific, english] of trees) {
+      expect(findWood(scientific), scientific).toBeDefined();
+      expect(findWood(english), english).toBe(findWood(scientific));
+    }
+  });
+
+  it("takes a genus, or a species of one that is not listed, for the weakest listed of the genus", () => {
+    const least = (genus: string) =>
+      Math.min(
+        ...WOODS.filter(({ scientific }) => scientific.startsWith(`${genus} `)).map((one) => one.strengthPa),
+      );
+    for (const name of ["Quercus", "Quercus sp.", "quercus spp", "Quercus pubescens"]) {
+      expect(strength(name), name).toBe(least("Quercus"));
+    }
+    expect(strength("oak")).toBe(least("Quercus"));
+    expect(strength("cork oak")).toBe(least("Quercus"));
+    expect(strength("birch")).toBe(least("Betula"));
+    expect(strength("larch")).toBeLessThanOrEqual(least("Larix"));
+    expect(strength("rowan")).not.toBe(strength("ash"));
+    expect(findWood("Ginkgo biloba")).toBeUndefined();
+    expect(findWood("tree")).toBeUndefined();
+  });
+
+  it("keeps woods from memory within 40 % of the handbook's line through their density", () => {
+    const densities = {
+      "Quercus robur": 0.56,
+      "Fagus sylvatica": 0.58,
+      "Fraxinus excelsior": 0.55,
+      "Betula pendula": 0.51,
+    };
+    const more = {
+      "Picea abies": 0.37,
+      "Larix decidua": 0.47,
+      "Acer pseudoplatanus": 0.5,
+      "Pinus sylvestris": 0.42,
+    };
+    for (const [species, density] of Object.entries({ ...densities, ...more })) {
+      const linePa = 17_600 * 6894.757 * density ** 1.25;
+      expect(Math.abs(strength(species) / linePa - 1), species).toBeLessThan(0.4);
+    }
+  });
+
   it("lets no name mean two rows", () => {
     for (const wood of WOODS) {
       for (const name of [wood.scientific, ...wood.english].filter((one) => one !== "")) {

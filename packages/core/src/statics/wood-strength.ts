@@ -1,22 +1,14 @@
-/** One kind of wood as the trunk sees it. */
-export interface Wood {
-  /** Empty where the row is one of several of its species and not the one meant by the plain name. */
-  readonly scientific: string;
-  /** English names, the handbook's own first. */
-  readonly english: readonly string[];
-  /** Mean modulus of rupture of clear green wood [Pa]. */
-  readonly strengthPa: number;
-  /** Whether the figure was read in a source or is from memory. */
-  readonly seen: "read" | "from memory";
-}
+import { EUROPEAN_WOODS } from "./european-woods.ts";
+import { PSI, wood, type Wood } from "./wood.ts";
 
-/** Pounds a square inch in pascals, exact by definition to the digits given. */
-const PSI = 6894.757293168;
-const MPA = 1e6;
+export type { Wood } from "./wood.ts";
+
+/** Words of a name that only say that a rank follows. */
+const RANKS: readonly string[] = ["var", "sp", "spp"];
 
 /**
  * Mean bending strength of clear green wood by species. North American: Wood Handbook table 5-3b in pounds a
- * square inch; European: Lavers in megapascals. Coefficient of variation about 16 %.
+ * square inch; European: `EUROPEAN_WOODS`. Coefficient of variation about 16 %.
  * Where a name covers several rows it means: Douglas-fir the coast's, redwood the young growth.
  * Source: wood-handbook, lavers-1983.
  */
@@ -85,12 +77,6 @@ export const WOODS: readonly Wood[] = [
   wood("Picea rubens", ["red spruce"], 6_000 * PSI, "from memory"),
   wood("Picea sitchensis", ["sitka spruce"], 5_700 * PSI, "from memory"),
   wood("Larix laricina", ["tamarack"], 7_200 * PSI, "from memory"),
-  wood("Quercus robur", ["european oak", "english oak", "pedunculate oak"], 59 * MPA, "from memory"),
-  wood("Fagus sylvatica", ["european beech", "common beech"], 65 * MPA, "from memory"),
-  wood("Fraxinus excelsior", ["european ash", "common ash"], 66 * MPA, "from memory"),
-  wood("Pinus sylvestris", ["scots pine", "scotch pine"], 46 * MPA, "from memory"),
-  wood("", ["uk-grown sitka spruce"], 34 * MPA, "from memory"),
-  wood("Larix decidua", ["european larch"], 53 * MPA, "from memory"),
   wood("Pseudotsuga menziesii var. glauca", ["interior south douglas-fir"], 6_820 * PSI, "read"),
   wood("Pinus clausa", ["sand pine"], 7_500 * PSI, "read"),
   wood("Pinus glabra", ["spruce pine"], 6_000 * PSI, "read"),
@@ -104,15 +90,28 @@ export const WOODS: readonly Wood[] = [
     6_598 * PSI,
     "read",
   ),
+  ...EUROPEAN_WOODS,
 ];
 
-function wood(scientific: string, english: readonly string[], strengthPa: number, seen: Wood["seen"]): Wood {
-  return { scientific, english, strengthPa, seen };
+/**
+ * The wood of a species by scientific or English name, any case and order of words ("Ash, white"). A name of which only
+ * the genus is listed, "oak", "Quercus sp.", "Quercus cerris", "holm oak", means the weakest listed of that genus.
+ */
+export function findWood(species: string): Wood | undefined {
+  return BY_NAME.get(nameKey(species)) ?? weakestOfGenus(species);
 }
 
-/** The wood of a species by scientific or English name, any case and order of words ("Ash, white"). */
-export function findWood(species: string): Wood | undefined {
-  return BY_NAME.get(nameKey(species));
+function weakestOfGenus(species: string): Wood | undefined {
+  const words = wordsOf(species);
+  const [first = "", last = ""] = [words[0], words.at(-1)];
+  return weakest(BY_GENUS.get(first) ?? []) ?? weakest(BY_KIND.get(last) ?? []);
+}
+
+function weakest(woods: readonly Wood[]): Wood | undefined {
+  return woods.reduce<Wood | undefined>(
+    (least, next) => (least !== undefined && least.strengthPa <= next.strengthPa ? least : next),
+    undefined,
+  );
 }
 
 /** The weakest listed: what a tree of unknown species is taken for. */
@@ -128,11 +127,38 @@ const BY_NAME = new Map(
   ),
 );
 
+/** Woods by the first word of their scientific name. */
+const BY_GENUS = grouped(WOODS, ({ scientific }) => [wordsOf(scientific)[0] ?? ""]);
+
+/** Woods by the last word of their English names, "tree" left out: what kind of tree one is. */
+const BY_KIND = grouped(WOODS, ({ english }) =>
+  english.flatMap((name) =>
+    wordsOf(name)
+      .filter((word) => word !== "tree")
+      .slice(-1),
+  ),
+);
+
+function grouped(
+  woods: readonly Wood[],
+  keysOf: (entry: Wood) => readonly string[],
+): ReadonlyMap<string, readonly Wood[]> {
+  const groups = new Map<string, Wood[]>();
+  for (const entry of woods) {
+    for (const key of new Set(keysOf(entry))) {
+      if (key !== "") groups.set(key, [...(groups.get(key) ?? []), entry]);
+    }
+  }
+  return groups;
+}
+
 /** Lower case, letters alone, words in alphabetical order. */
 function nameKey(name: string): string {
+  return wordsOf(name).toSorted().join(" ");
+}
+
+/** Lower case, letters alone, in the order written; what only says that a rank follows is left out. */
+function wordsOf(name: string): readonly string[] {
   const words = name.toLowerCase().split(/[^\p{L}]+/u);
-  return words
-    .filter((word) => word !== "" && word !== "var")
-    .toSorted()
-    .join(" ");
+  return words.filter((word) => word !== "" && !RANKS.includes(word));
 }

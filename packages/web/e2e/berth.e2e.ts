@@ -27,7 +27,7 @@ describe("one berth", () => {
 
   it("prints a table of own steps for each sleeper, and a card to read angles by", async () => {
     await show(now.page, "#/cards");
-    await now.page.getByRole("button", { name: "Pocket tables and angle card" }).click();
+    await now.page.getByRole("link", { name: "Pocket tables and angle card" }).click();
     await now.page.getByRole("figure", { name: "Angle card" }).waitFor();
     expect(await now.page.getByRole("figure", { name: /^Pocket table of / }).count()).toBe(14);
     const papers = (await now.page.locator(".card svg").allTextContents()).join(" ");

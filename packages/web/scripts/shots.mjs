@@ -45,6 +45,14 @@ const VIEWS = {
     await page.getByRole("button", { name: /^Move as few/ }).waitFor({ timeout: 30_000 });
   },
   berth: async (page) => go(page, "#/berth/3"),
+  "berth-above": async (page) => go(page, "#/berth/3/above"),
+  "berth-warm": async (page) => go(page, "#/berth/3/warm"),
+  "berth-why": async (page) => {
+    await go(page, "#/berth/3/above");
+    await page.locator(".berth-words .end").nth(2).scrollIntoViewIfNeeded();
+    for (const part of await page.locator(".berth-words .end > .why > summary").all()) await part.click();
+    await page.locator(".berth-words .end").nth(2).scrollIntoViewIfNeeded();
+  },
   "spot-1-who": async (page) => onTheSpot(page, []),
   "spot-2-tell": async (page) => onTheSpot(page, ["I am alone", "Seat height", "My knees"]),
   "spot-3-number": async (page) => onTheSpot(page, ["I am alone", "Seat height", "Next"]),
@@ -66,7 +74,7 @@ const VIEWS = {
   cards: async (page) => go(page, "#/cards"),
   "cards-pocket": async (page) => {
     await go(page, "#/cards");
-    await page.getByRole("button", { name: "Pocket tables and angle card" }).click();
+    await page.getByRole("link", { name: "Pocket tables and angle card" }).click();
   },
   sleepers: async (page) => {
     await go(page, "#/sleepers");

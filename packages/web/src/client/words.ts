@@ -1,3 +1,4 @@
+import { TARP_WORDS, WARMTH_WORDS } from "./berth/berth-words.ts";
 import { PEOPLE_WORDS } from "./people/people-words.ts";
 import { RULES_WORDS } from "./rules/rules-words.ts";
 import { SPOT_WORDS } from "./spot/spot-words.ts";
@@ -166,6 +167,11 @@ export const WORDS = {
     openCard: "Open the card",
     findings: "What was found, worst first",
     why: "Why",
+    views: "Ways to see it",
+    side: "From the side",
+    above: "From above",
+    warm: "Through the night",
+    alternatives: "What else would do here",
     whyMore: "Why: {count} more that break no rule",
     windowTitle: "How far apart the trees may stand",
     windowHere: "Here they stand {span} apart.",
@@ -277,6 +283,8 @@ export const WORDS = {
     toGround: "To the ground",
   },
   spot: SPOT_WORDS,
+  tarp: TARP_WORDS,
+  warmth: WARMTH_WORDS,
   cautions: { title: "Always" },
   mistake: {
     title: "Nightspan made a mistake. Your camp is kept.",

@@ -1,14 +1,16 @@
 import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
-import { berthScene } from "@nightspan/drawing";
-import { footSentence, headSentence, labels, measure, sitSentence } from "@nightspan/edge";
-import { useMemo } from "preact/hooks";
+import { footSentence, headSentence, sitSentence } from "@nightspan/edge";
+import { Alternatives } from "../berth/alternatives.tsx";
+import { BerthPicture } from "../berth/berth-picture.tsx";
+import { isOther } from "../berth/parted-findings.ts";
+import { TarpPart } from "../berth/tarp-part.tsx";
+import { WarmthPart } from "../berth/warmth-part.tsx";
 import { sleeperName } from "../state/camp-names.ts";
-import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
+import { answer, planRefusals } from "../state/plan-store.ts";
 import { checkOnTheSpot } from "../state/spot-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
 import { Button } from "../ui/button.tsx";
 import { Cautions } from "../ui/cautions.tsx";
-import { Drawing } from "../ui/drawing.tsx";
 import { EndFigures } from "../ui/end-figures.tsx";
 import { FindingList } from "../ui/finding-list.tsx";
 import { LinkButton } from "../ui/link-button.tsx";
@@ -19,7 +21,6 @@ import { CapCost } from "../ui/cap-cost.tsx";
 import { SpanWindow } from "../ui/span-window.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
-import { useSize } from "../ui/use-size.ts";
 import { Working } from "../ui/working.tsx";
 import { fill, WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
@@ -45,7 +46,7 @@ export function BerthPage({ id }: { readonly id: string }) {
       foot={<BerthStepper berths={plan.berths} id={id} />}
     >
       <div class="berth-page">
-        <SideView now={now} berth={berth} />
+        <BerthPicture now={now} berth={berth} />
         <section class="berth-words">
           <Working />
           <div class="narrow-only">
@@ -74,26 +75,6 @@ function NoBerth({ id, waiting }: { readonly id: string; readonly waiting: boole
   );
 }
 
-/** The drawing, as wide as its place. */
-function SideView({ now: { plan, camp }, berth }: { readonly now: Answer; readonly berth: PlannedBerth }) {
-  const [frame, size] = useSize();
-  const widthPx = size.value?.widthPx ?? 0;
-  const scene = useMemo(
-    () =>
-      widthPx < LEAST_PX
-        ? undefined
-        : berthScene(plan, camp, berth.id, { widthPx, words: { labels, measure } }),
-    [plan, berth.id, widthPx],
-  );
-  return (
-    <div class="berth-picture" ref={frame}>
-      {scene === undefined ? null : <Drawing scene={scene} />}
-    </div>
-  );
-}
-
-const LEAST_PX = 200;
-
 interface BerthWordsProps {
   readonly plan: Plan;
   readonly camp: Camp;
@@ -121,14 +102,20 @@ function BerthWords({ plan, camp, berth }: BerthWordsProps) {
       <Button kind="action" size="spot" onPress={() => checkOnTheSpot(berth.id)}>
         {WORDS.spot.open}
       </Button>
+      <TarpPart plan={plan} camp={camp} berth={berth} />
+      <WarmthPart plan={plan} camp={camp} berth={berth} />
       <SpanWindow berth={berth} />
+      <Alternatives berth={berth} camp={camp} />
       <CapCost berth={berth} camp={camp} />
       <h3>{WORDS.berth.findings}</h3>
-      <FindingList findings={berth.findings.filter(({ rule }) => !rule.startsWith("cap."))} camp={camp} />
+      <FindingList findings={berth.findings.filter(isOther)} camp={camp} />
       <TreesLookedAt looked={plan.treesLookedAt} />
       <NotChecked plan={plan} />
       <LinkButton size="wide" to={{ page: "cards" }}>
         {WORDS.berth.openCard}
+      </LinkButton>
+      <LinkButton size="wide" to={{ page: "cards", part: "pocket" }}>
+        {WORDS.cards.tools}
       </LinkButton>
       <Cautions />
     </>

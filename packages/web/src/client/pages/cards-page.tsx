@@ -11,7 +11,7 @@ import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
-
+import { partOf } from "../state/route.ts";
 import { saveCard } from "../state/save-card.ts";
 import { saveCampFile, savePlanFile } from "../state/save-files.ts";
 import { Button } from "../ui/button.tsx";
@@ -19,18 +19,19 @@ import { CardSheets, type Paper } from "../ui/card-sheets.tsx";
 import { Cautions } from "../ui/cautions.tsx";
 import { Drawing } from "../ui/drawing.tsx";
 import { NotChecked } from "../ui/not-checked.tsx";
+import { PartLinks } from "../ui/part-links.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
 import { Working } from "../ui/working.tsx";
 import { fill, WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
 
-type Printed = "berths" | "pocket";
+const PRINTED = ["berths", "pocket"] as const;
 
 /** A card for each berth, front and back, to print or to save. */
 export function CardsPage() {
   const paper = useSignal<Paper>("a4");
-  const printed = useSignal<Printed>("berths");
+  const printed = partOf(PRINTED);
   const now = answer.value;
   return (
     <CampFrame page="cards">
@@ -39,14 +40,15 @@ export function CardsPage() {
           <h2>{WORDS.cards.title}</h2>
           <Working />
           <RefusalList refusals={planRefusals.value} />
-          <div class="choice-row" role="group" aria-label={WORDS.cards.what}>
-            <Button pressed={printed.value === "berths"} onPress={() => (printed.value = "berths")}>
-              {WORDS.cards.berths}
-            </Button>
-            <Button pressed={printed.value === "pocket"} onPress={() => (printed.value = "pocket")}>
-              {WORDS.cards.tools}
-            </Button>
-          </div>
+          <PartLinks
+            page="cards"
+            label={WORDS.cards.what}
+            now={printed}
+            parts={[
+              ["berths", WORDS.cards.berths],
+              ["pocket", WORDS.cards.tools],
+            ]}
+          />
           <div class="choice-row" role="group" aria-label={WORDS.cards.sheet}>
             <Button pressed={paper.value === "a4"} onPress={() => (paper.value = "a4")}>
               {WORDS.cards.a4}
@@ -62,7 +64,7 @@ export function CardsPage() {
             <Button onPress={savePlanFile}>{WORDS.files.savePlan}</Button>
             <Button onPress={saveCampFile}>{WORDS.files.save}</Button>
           </div>
-          {printed.value === "berths" ? <p class="note soft">{WORDS.cards.duplex}</p> : null}
+          {printed === "berths" ? <p class="note soft">{WORDS.cards.duplex}</p> : null}
           {now === undefined ? null : (
             <>
               <TreesLookedAt looked={now.plan.treesLookedAt} />
@@ -70,7 +72,7 @@ export function CardsPage() {
             </>
           )}
         </div>
-        {now === undefined ? null : printed.value === "berths" ? (
+        {now === undefined ? null : printed === "berths" ? (
           <BerthCards now={now} paper={paper.value} />
         ) : (
           <PocketCards now={now} paper={paper.value} />

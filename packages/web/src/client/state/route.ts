@@ -6,7 +6,7 @@ export type Route =
   | { readonly page: "tonight"; readonly step: TonightStep }
   /** A part of the camp, and of those that have parts of their own which one. */
   | { readonly page: CampPage; readonly part?: string }
-  | { readonly page: "berth" | "spot"; readonly berth: string };
+  | { readonly page: "berth" | "spot"; readonly berth: string; readonly part?: string };
 
 export const TONIGHT_STEPS = ["look", "steps", "stature", "answer", "ground"] as const;
 export type TonightStep = (typeof TONIGHT_STEPS)[number];
@@ -17,10 +17,12 @@ export type CampPage = (typeof CAMP_PAGES)[number];
 const FIRST: Route = { page: "first" };
 
 export function parseRoute(hash: string): Route {
-  const [page = "", detail = ""] = hash.replace(/^#\/?/, "").split("/").map(decode);
+  const [page = "", detail = "", more = ""] = hash.replace(/^#\/?/, "").split("/").map(decode);
   if (page === "start" || page === "store") return { page };
   if (page === "tonight") return { page, step: TONIGHT_STEPS.find((step) => step === detail) ?? "look" };
-  if ((page === "berth" || page === "spot") && detail !== "") return { page, berth: detail };
+  if ((page === "berth" || page === "spot") && detail !== "") {
+    return { page, berth: detail, ...(more === "" ? {} : { part: more }) };
+  }
   const camp = CAMP_PAGES.find((name) => name === page);
   if (camp === undefined) return FIRST;
   return detail === "" ? { page: camp } : { page: camp, part: detail };
@@ -29,11 +31,9 @@ export function parseRoute(hash: string): Route {
 export function hrefOf(route: Route): string {
   if (route.page === "first") return "#/";
   if (route.page === "tonight") return `#/tonight/${route.step}`;
-  if (route.page === "berth" || route.page === "spot") {
-    return `#/${route.page}/${encodeURIComponent(route.berth)}`;
-  }
   const part = "part" in route ? `/${encodeURIComponent(route.part)}` : "";
-  return `#/${route.page}${part}`;
+  const berth = "berth" in route ? `/${encodeURIComponent(route.berth)}` : "";
+  return `#/${route.page}${berth}${part}`;
 }
 
 export const route = signal<Route>(FIRST);

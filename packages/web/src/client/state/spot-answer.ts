@@ -9,9 +9,8 @@ import {
   type Instruction,
   type PlannedBerth,
   type Refusal,
-  type Verdict,
 } from "@nightspan/core";
-import { allTold, type Move, type SpotState } from "./spot-state.ts";
+import { allTold, type SpotState } from "./spot-state.ts";
 
 type Check = AsHungCheck<Finding>;
 
@@ -28,8 +27,8 @@ export type SpotAnswer =
   | { readonly kind: "refused"; readonly refusals: readonly Refusal[] };
 
 /**
- * What the as-hung check says of a berth as it was found. A move that would not go is not said again: another is
- * looked for, after which the check itself would leave the hang as it is.
+ * What the as-hung check says of a berth as it was found. A move that would not go is not said again: the check tells
+ * the next best, until none is left.
  */
 export function spotAnswer(camp: Camp, berth: PlannedBerth, state: SpotState): SpotAnswer {
   const before = answered.get(state);
@@ -54,8 +53,9 @@ function workedOut(camp: Camp, berth: PlannedBerth, state: SpotState): SpotAnswe
   if (instruction !== undefined) return change(ask, state, check, instruction);
   const advice = check.symptom?.advice[state.advised];
   if (advice !== undefined) return { kind: "advice", advice, check };
-  if (next === "hang-anew") return { kind: "hang-anew", check };
-  return { kind: state.symptom === undefined ? "leave-it" : "stuck", check };
+  const refused = state.refused.length > 0;
+  if (next === "hang-anew" && !refused) return { kind: "hang-anew", check };
+  return { kind: state.symptom === undefined && !refused ? "leave-it" : "stuck", check };
 }
 
 /** Misfit is about 1 to 3 where nothing was misread; well above that, something was. */
@@ -64,55 +64,16 @@ const MISREAD = 5;
 type Ask = ReturnType<typeof asking>;
 
 function asking(berth: PlannedBerth, request: HangInput) {
-  return ({ found, followed, symptom }: SpotState) =>
+  return ({ found, followed, refused, symptom }: SpotState) =>
     asHungCheck(
       { request, hang: berth.hang, findings: berth.findings },
-      { measured: found, followed, ...(symptom === undefined ? {} : { symptom }) },
+      { measured: found, followed, cannot: refused, ...(symptom === undefined ? {} : { symptom }) },
     );
 }
 
-function change(ask: Ask, state: SpotState, check: Check, first: Instruction): SpotAnswer {
-  const instruction = isRefused(state, first) ? otherMove(ask, state, check.adjustment.verdict) : first;
-  const after = instruction === undefined ? undefined : following(ask, state, instruction);
-  if (instruction === undefined || after === undefined) return { kind: "stuck", check };
-  return { kind: "change", instruction, after, check };
-}
-
-/** How it would hang after a move, before anything is found anew. */
-function following(ask: Ask, state: SpotState, instruction: Instruction): Check | undefined {
+/** The move, and how it would hang after it, before anything is found anew. */
+function change(ask: Ask, state: SpotState, check: Check, instruction: Instruction): SpotAnswer {
   const followed = [...state.followed, { ...instruction, measured: allTold(state) }];
   const after = ask({ ...state, found: {}, followed });
-  return after.ok ? after.value : undefined;
-}
-
-const TRIED_CM = [5, 10, 15, 20, 30] as const;
-/** The adjuster before the strap on the trunk. */
-const ACTIONS = ["take-in", "let-out", "raise", "lower"] as const;
-
-/**
- * The least move that will go and after which nothing more is asked for; where there is none, the least that takes a
- * hang past its limits back within them.
- */
-function otherMove(ask: Ask, state: SpotState, now: Verdict): Instruction | undefined {
-  let within: Instruction | undefined;
-  for (const move of openMoves(state)) {
-    const { next, verdict } = following(ask, state, move)?.adjustment ?? PAST_LIMITS;
-    if (verdict === "do-not-hang") continue;
-    if (next === "leave-it") return move;
-    if (now === "do-not-hang") within ??= move;
-  }
-  return within;
-}
-
-const PAST_LIMITS = { next: "change", verdict: "do-not-hang" } as const;
-
-/** Moves that were not refused, the least first. */
-function openMoves(state: SpotState): readonly Instruction[] {
-  const moves = ACTIONS.flatMap((action) => (["head", "foot"] as const).map((end) => ({ end, action })));
-  const open = moves.filter((move) => !isRefused(state, move));
-  return TRIED_CM.flatMap((cm) => open.map((move) => ({ ...move, cm })));
-}
-
-function isRefused({ refused }: SpotState, { end, action }: Move): boolean {
-  return refused.some((one) => one.end === end && one.action === action);
+  return after.ok ? { kind: "change", instruction, after: after.value, check } : { kind: "stuck", check };
 }

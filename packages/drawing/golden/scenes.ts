@@ -74,6 +74,23 @@ const short = { ...withLimits(gpsPlan), robust: { errorM: 1.2, placed: 6, most: 
 const tarped = { ...plan, berths: plan.berths.map((berth) => ({ ...berth, tarp: tarpByHand(berth) })) };
 const clocked = nightByHand(tarped);
 const stocked = storeByHand(clocked);
+const equipped = {
+  ...stocked,
+  checked: ["site", "hang", "strength", "tarp", "rain", "warmth", "night"] as const,
+  notChecked: [],
+  berths: stocked.berths.map((berth, index) => ({
+    ...berth,
+    kit: {
+      hammock: "hammock-usual",
+      suspension: "webbing",
+      tarp: "tarp-wide",
+      under: "foam",
+      over: "bag-warm",
+    },
+    ...(index === 4 ? { setBy: "soren" } : {}),
+    buddy: { sleeper: stocked.berths[index ^ 1]?.sleeper ?? "", apartM: 6, withinCall: index < 6 },
+  })),
+};
 const grouped = withGroups(camp);
 
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
@@ -248,6 +265,13 @@ export const scenes: readonly GoldenScene[] = [
     draw: () => cardScene(refused, camp, "3", { ...words, reason: "the strap is over its plate" }),
   },
   { name: "card-front-helped", theme: "one-ink", draw: () => cardScene(helped, camp, "5", words) },
+  { name: "card-front-tarp", theme: "one-ink", draw: () => cardScene(equipped, camp, "5", words) },
+  { name: "card-front-youth", theme: "one-ink", draw: () => cardScene(equipped, camp, "3", words) },
+  {
+    name: "leaders-sheet-equipped",
+    theme: "one-ink",
+    draw: () => first(leadersSheetScenes(equipped, camp, words)),
+  },
   { name: "card-front-paced-pair", theme: "one-ink", draw: () => cardScene(pairsPlan, pairs, "1", words) },
   { name: "card-back", theme: "one-ink", draw: () => cardBackScene(plan, camp, "4", words) },
   { name: "card-back-paced-pair", theme: "one-ink", draw: () => cardBackScene(pairsPlan, pairs, "1", words) },

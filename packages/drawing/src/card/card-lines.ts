@@ -4,6 +4,8 @@ import { levelWay, markHeightM } from "../berth/berth-words.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import { listed } from "./card-words.ts";
+import { tarpAction } from "./tarp-line.ts";
+import { warmthAction } from "./warmth-line.ts";
 
 /** One numbered line of a card: what to do, then its value or a box to tick. */
 export interface CardLine {
@@ -38,7 +40,7 @@ export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[]
       action: word("card.sit", { height: quantity("short-length", roundedTo5Cm(hang.seatHeightM), 0) }),
       tick: true,
     },
-    tarpLine(camp),
+    tarpLine(facts, camp),
     kitLine(facts, plan),
   ];
 }
@@ -114,12 +116,17 @@ function barkLine({ berth }: BerthFacts): CardLine {
   };
 }
 
-function tarpLine({ sleepers }: Camp): CardLine {
+function tarpLine(facts: BerthFacts, { sleepers }: Camp): CardLine {
+  const action = tarpAction(facts);
+  if (action !== undefined) return { action, tick: true };
   const led = sleepers.some(({ leads }) => leads);
   return { action: word(led ? "card.tarp-ask-leader" : "card.tarp-not-checked"), tick: true };
 }
 
-function kitLine({ berth }: BerthFacts, plan: Plan): CardLine {
+function kitLine(facts: BerthFacts, plan: Plan): CardLine {
+  const action = warmthAction(facts);
+  if (action !== undefined) return { action };
+  const { berth } = facts;
   const { hammock, suspension, tarp, under, over } = berth.kit;
   const kit = [hammock, suspension, tarp, under, over].filter((id) => id !== undefined).map(name);
   const checked = plan.checked.includes("warmth");

@@ -14,12 +14,11 @@ const TALLEST = 14;
 
 /** The numbered lines of a card from `top` to `bottom`, ruled off; strap marks stand tallest. */
 export function cardRows(lines: readonly CardLine[], top: number, bottom: number, words: Words): Item[] {
-  const shares = lines.map((one) => rowShare(one, words));
-  const unit = Math.min(TALLEST, (bottom - top) / shares.reduce((sum, share) => sum + share, 0));
+  const heights = rowHeights(lines, bottom - top, words);
   let y = top;
   const items: Item[] = [rule(top, RULE.thin * 1.4)];
   lines.forEach((one, index) => {
-    const height = unit * (shares[index] ?? 1);
+    const height = heights[index] ?? 0;
     items.push(...row(one, index + 1, y, height, words));
     y += height;
     const heavy =
@@ -29,11 +28,30 @@ export function cardRows(lines: readonly CardLine[], top: number, bottom: number
   return items;
 }
 
-/** Strap marks stand tallest; a line that will not fit in one gets room for two. */
-function rowShare({ mark, action, tick, value }: CardLine, words: Words): number {
-  if (mark !== undefined) return 1.6;
-  const room = RIGHT - TEXT_X - (tick === true || value !== undefined ? 8 : 0);
-  return words.measure(words.labels(action), TYPE_MM.body, 500) > room ? 1.3 : 1;
+/** Each row what its words need; what is left goes to all alike, as far as rows may grow. */
+function rowHeights(lines: readonly CardLine[], room: number, words: Words): number[] {
+  const least = lines.map((one) => leastHeight(one, words));
+  const all = least.reduce((sum, height) => sum + height, 0);
+  if (all >= room) return least.map((height) => (height * room) / all);
+  const more = Math.min((room - all) / lines.length, TALLEST - LEAST.one);
+  return least.map((height) => height + more);
+}
+
+const LEAST = { one: 5, mark: 9.2, padding: 1 } as const;
+
+/** Strap marks stand tallest; a line that will not fit in one has as many small ones as it needs. */
+function leastHeight(one: CardLine, words: Words): number {
+  if (one.mark !== undefined) return LEAST.mark;
+  if (one.strong === true) return 2 * TYPE_MM.head * 1.14 + LEAST.padding;
+  const room = ROOM - (one.tick === true || one.value !== undefined ? 8 : 0);
+  if (words.measure(words.labels(one.action), TYPE_MM.body, 500) <= room) return LEAST.one;
+  return Math.min(3, smallLines(one.action, room, words)) * TYPE_MM.note * 1.14 + LEAST.padding;
+}
+
+const ROOM = RIGHT - TEXT_X;
+
+function smallLines(action: TextItem, room: number, words: Words): number {
+  return brokenLines(action, room, TYPE_MM.note, 500, words).length;
 }
 
 function rule(y: number, width: number): Item {
@@ -84,7 +102,8 @@ function roomBeside({ tick }: CardLine, value: readonly TextRun[], words: Words)
 function action(one: CardLine, middle: number, height: number, width: number, words: Words): Wrapped {
   const weight: Weight = one.mark !== undefined || one.strong === true ? 700 : 500;
   const size = one.strong === true ? TYPE_MM.head : rowSize(one.action, width, height, weight, words);
-  const style = { size, weight, width, leading: size * 1.14, mostLines: 2 } as const;
+  const mostLines = size === TYPE_MM.note && smallLines(one.action, width, words) > 2 ? 3 : 2;
+  const style = { size, weight, width, leading: size * 1.14, mostLines } as const;
   const { lines } = wrapped(one.action, [TEXT_X, 0], style, words);
   return wrapped(
     one.action,

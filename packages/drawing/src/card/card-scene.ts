@@ -20,6 +20,7 @@ import {
   wakeText,
   whereText,
 } from "./card-words.ts";
+import { lookInTexts } from "./warmth-line.ts";
 
 export interface CardOptions extends Words {
   /** Why the verdict is not clear, in a few words, where something else than an unseen tree is the reason. */
@@ -165,6 +166,7 @@ function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): 
     about === undefined || verdict === "clear"
       ? verdictWord
       : word("verdict.about", { verdict: verdictWord, about });
+  const lookIn = lookInTexts(facts, (id) => camp.sleepers.find((one) => one.id === id)?.name ?? id);
   const x = EDGE + 16;
   const note = { size: TYPE_MM.note, leading: TYPE_MM.note * 1.22 } as const;
   const layOut = (top: number) => {
@@ -176,7 +178,7 @@ function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): 
     );
     const small = wrapped(said, [x, head.bottom + 4.2], { ...note, weight: 500, width: RIGHT - x }, words);
     const wake = wrapped(
-      wakeText(facts, plan, camp),
+      sentences([wakeText(facts, plan, camp), ...lookIn]),
       [EDGE, Math.max(small.bottom, top + 9) + 4.8],
       { ...note, weight: 700, width: RIGHT - EDGE },
       words,

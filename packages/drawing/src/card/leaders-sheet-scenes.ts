@@ -1,15 +1,17 @@
-import type { Camp, Plan } from "@nightspan/core";
+import type { BerthTarp, Camp, Plan, PlannedBerth } from "@nightspan/core";
 import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
-import { levelText, markText } from "../berth/berth-words.ts";
+import { levelText, markHeightM, markText } from "../berth/berth-words.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
 import { verdictPlateItem } from "../figure/verdict-plate.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Item, Scene } from "../scene/scene.ts";
-import { box, group, line, text } from "../scene/shapes.ts";
+import { box, group, line, stroke, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { WordKey } from "../words/english.ts";
 import { A4_WIDE } from "./card-size.ts";
+import { arriveText } from "./arrive-text.ts";
+import { lowSide, sideText } from "./tarp-line.ts";
 import { allLookedAtText, listed, notCheckedText } from "./card-words.ts";
 
 const LEFT = 10;
@@ -29,13 +31,13 @@ interface Column {
 const COLUMNS = {
   no: { title: "leaders.no", x: LEFT + 1.5, anchor: "start", width: 9 },
   name: { title: "leaders.name", x: LEFT + 14, anchor: "start", width: 43 },
-  trees: { title: "leaders.trees", x: LEFT + 59, anchor: "start", width: 50 },
-  steps: { title: "leaders.steps", x: LEFT + 120, anchor: "end", width: 12 },
-  head: { title: "leaders.head", x: LEFT + 143, anchor: "end", width: 22 },
-  foot: { title: "leaders.foot", x: LEFT + 178, anchor: "end", width: 36 },
-  tarp: { title: "leaders.tarp", x: LEFT + 182, anchor: "start", width: 17 },
-  kit: { title: "leaders.kit", x: LEFT + 200, anchor: "start", width: 27 },
-  buddy: { title: "leaders.buddy", x: LEFT + 234, anchor: "middle", width: 12 },
+  trees: { title: "leaders.trees", x: LEFT + 58, anchor: "start", width: 47 },
+  steps: { title: "leaders.steps", x: LEFT + 115, anchor: "end", width: 12 },
+  head: { title: "leaders.head", x: LEFT + 137, anchor: "end", width: 22 },
+  foot: { title: "leaders.foot", x: LEFT + 171, anchor: "end", width: 34 },
+  tarp: { title: "leaders.tarp", x: LEFT + 174, anchor: "start", width: 22 },
+  kit: { title: "leaders.kit", x: LEFT + 197, anchor: "start", width: 32 },
+  buddy: { title: "leaders.buddy", x: LEFT + 236, anchor: "middle", width: 12 },
   looked: { title: "leaders.looked", x: LEFT + 249, anchor: "middle", width: 13 },
   sat: { title: "leaders.sat", x: LEFT + 261, anchor: "middle", width: 10 },
   dusk: { title: "leaders.dusk", x: LEFT + 271.5, anchor: "middle", width: 10 },
@@ -44,6 +46,7 @@ const COLUMNS = {
 /** The leader's sheet: one table, a row a berth, nine millimetres a row; the head is repeated on each page. */
 export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[] {
   const all = plan.berths.map(({ id }) => berthFacts(plan, camp, id));
+  const berthOf: BerthOf = new Map(plan.berths.map(({ id, sleeper }) => [sleeper, id]));
   const pages = Math.max(1, Math.ceil(all.length / ROWS_A_PAGE));
   return Array.from({ length: pages }, (_, page) => {
     const rows = all.slice(page * ROWS_A_PAGE, (page + 1) * ROWS_A_PAGE);
@@ -57,7 +60,7 @@ export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[
       items: [
         ...head(plan, camp, words),
         ...tableHead(),
-        ...rows.flatMap((facts, index) => row(facts, index, words)),
+        ...rows.flatMap((facts, index) => row(facts, index, berthOf, words)),
         ...below(rows.length, plan),
       ],
     };
@@ -82,7 +85,7 @@ function head(plan: Plan, camp: Camp, words: Words): Item[] {
     text(dotted(facts), [LEFT, 22], { size: TYPE_MM.body, weight: 500, maxWidth: RIGHT - LEFT }),
     verdictPlateItem(plan.verdict, [RIGHT - wide - 11, 13.5], 8.5),
     text(verdict, [RIGHT, 15.3], { size: TYPE_MM.head, weight: 700, anchor: "end" }),
-    ...band(camp, words),
+    ...band(plan, camp, words),
   ];
 }
 
@@ -93,11 +96,11 @@ function dotted(items: readonly TextItem[]): TextItem {
 }
 
 /** Stop lines and where to go, between two heavy rules: four cells, each in two lines at most. */
-function band(camp: Camp, words: Words): Item[] {
+function band(plan: Plan, camp: Camp, words: Words): Item[] {
   const stop = camp.night?.stopGustMS;
   const fallback = camp.ground?.fallback?.note;
   const texts: TextItem[] = [
-    word("leaders.arrive"),
+    arriveText(plan, camp),
     stop === undefined
       ? word("leaders.stop-blank")
       : word("leaders.stop-gust", { speed: quantity("count", stop, 0) }),
@@ -148,7 +151,7 @@ function tableHead(): Item[] {
   ];
 }
 
-function row(facts: BerthFacts, index: number, words: Words): Item[] {
+function row(facts: BerthFacts, index: number, berthOf: BerthOf, words: Words): Item[] {
   const top = TABLE_TOP + index * ROW;
   const base = top + 6;
   const { berth, sleeper, steps } = facts;
@@ -170,14 +173,8 @@ function row(facts: BerthFacts, index: number, words: Words): Item[] {
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
     cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
     cell(COLUMNS.foot, levelText(facts, "bare"), 700, TYPE_MM.lead),
-    ...kitCells(facts, base, words),
-    line(
-      [
-        [COLUMNS.buddy.x - 4, base + 0.8],
-        [COLUMNS.buddy.x + 4, base + 0.8],
-      ],
-      { stroke: "ink", width: 0.2, cap: "butt" },
-    ),
+    ...kitCells(facts, base),
+    buddyCell(berth, base, berthOf),
     ...[COLUMNS.looked, COLUMNS.sat, COLUMNS.dusk].map(({ x }) =>
       box([x - 2.75, top + 1.75], 5.5, 5.5, {
         fill: "none",
@@ -244,24 +241,55 @@ function treesCell({ head, foot }: BerthFacts, base: number, words: Words): Item
   ];
 }
 
-/** Tarp, under and over by their ids, in small lines. */
-function kitCells({ berth }: BerthFacts, base: number, words: Words): Item[] {
-  const cell = (column: Column, ids: readonly (string | undefined)[]): readonly Item[] => {
-    const kit = ids.filter((id) => id !== undefined).map(name);
-    if (kit.length === 0) return [];
-    const style = {
-      size: TYPE_MM.note,
-      weight: 500,
-      width: column.width,
-      leading: TYPE_MM.note * 1.1,
-      mostLines: 2,
-    } as const;
-    const said = dotted(kit);
-    const { lines } = wrapped(said, [0, 0], style, words);
-    return wrapped(said, [column.x, base - (lines > 1 ? 1.9 : 0.3)], style, words).items;
-  };
-  const { tarp, under, over } = berth.kit;
-  return [...cell(COLUMNS.tarp, [tarp]), ...cell(COLUMNS.kit, [under, over])];
+/** Number of the berth of a sleeper. */
+type BerthOf = ReadonlyMap<string, string>;
+
+/** The buddy's berth; a line to write on where nobody was named. */
+function buddyCell({ buddy }: PlannedBerth, base: number, berthOf: BerthOf): Item {
+  const { x, width } = COLUMNS.buddy;
+  const number = buddy === undefined ? undefined : berthOf.get(buddy.sleeper);
+  if (number === undefined || buddy === undefined) {
+    return stroke([x - 4, base + 0.8, x + 4, base + 0.8], { stroke: "ink", width: 0.2, cap: "butt" });
+  }
+  const said = buddy.withinCall ? name(number) : word("leaders.buddy-far", { berth: name(number) });
+  const size = buddy.withinCall ? TYPE_MM.body : TYPE_MM.note;
+  return text(said, [x, base], { size, weight: 500, anchor: "middle", maxWidth: width });
+}
+
+/** Tarp with its ridge and low side, under and over with whether each is enough; by their ids where nobody computed. */
+function kitCells({ berth }: BerthFacts, base: number): Item[] {
+  const small = { size: TYPE_MM.note, weight: 500 } as const;
+  const two = (column: Column, lines: readonly TextItem[]): Item[] =>
+    lines.map((item, index) =>
+      text(item, [column.x, base - (lines.length > 1 ? 1.9 - index * TYPE_MM.note * 1.1 : 0.3)], {
+        ...small,
+        maxWidth: column.width,
+      }),
+    );
+  const { tarp, warmth, kit } = berth;
+  const pitched = tarp === undefined ? [] : [tarpCell(tarp, berth)];
+  const halves = (["under", "over"] as const).flatMap((half): TextItem[] => {
+    const item = warmth?.[half].item ?? kit[half];
+    if (warmth === undefined) return item === undefined ? [] : [name(item)];
+    const enough = word(`warmth.${warmth[half].enough}`);
+    return [
+      word("verdict.about", {
+        verdict: enough,
+        about: item === undefined ? word("warmth.nothing") : name(item),
+      }),
+    ];
+  });
+  return [
+    ...two(COLUMNS.tarp, [...(kit.tarp === undefined ? [] : [name(kit.tarp)]), ...pitched]),
+    ...two(COLUMNS.kit, halves),
+  ];
+}
+
+function tarpCell({ ridge, panels }: BerthTarp, berth: PlannedBerth): TextItem {
+  const height = quantity("length", markHeightM(ridge.headTieM), 2);
+  const low = lowSide(panels);
+  if (low === undefined) return height;
+  return word("leaders.tarp-low", { height, side: sideText(low, berth) });
 }
 
 /** What was not checked, who has no berth, and a box for notes in what is left of the page. */

@@ -68,7 +68,8 @@ describe("groups in a plan", () => {
     const plan = planned(wood);
     for (const { id } of people) expect(id === "a" ? 0 : apartM(plan, wood, "a", id)).toBeLessThanOrEqual(25);
     expect(plan.cost).toBeCloseTo(0.3, 4);
-    expect(plan.lowerBound).toBe(0);
+    // Every way was tried: no other three lie within reach of each other for less.
+    expect(plan.lowerBound).toBe(plan.cost);
     expect(about(plan, "people.group-radius")).toMatchObject([
       { subject: "group/g", verdict: "clear", limit: 25 },
     ]);
@@ -270,6 +271,29 @@ describe("wishes in a plan", () => {
   });
 });
 
+describe("the bound where people wish", () => {
+  it("holds for wishes too where every way could be tried, so that a wish nobody can meet leaves no gap", () => {
+    const people = [sleeper("a", { apart: ["b"] }), sleeper("b")];
+    const plan = planned(withPeople([...pairAt(0, 0), ...pairAt(0, 6, 4.4)], people));
+    expect(plan.costTerms?.find(({ name }) => name === "wish")).toMatchObject({ cost: 2 });
+    expect(plan.cost).toBeCloseTo(2.4, 4);
+    expect(plan).toMatchObject({ gap: 0, lowerBound: plan.cost });
+    expect(plan.method).toMatch(/, every way tried$/);
+  });
+
+  it("says that it leaves wishes out where people are too many to try", () => {
+    const people = Array.from({ length: 11 }, (_, at) =>
+      sleeper(`s${String(at).padStart(2, "0")}`, { apart: at < 2 ? [`s0${1 - at}`] : [] }),
+    );
+    // A row of 31 m, of which no hub reaches more than 20 m.
+    const trees = Array.from({ length: 11 }, (_, at) => pairAt(0, 3.1 * at)).flat();
+    const group = people.map((one) => ({ ...one, group: "g" }));
+    const plan = planned(withPeople(trees, group, [{ id: "g", withinM: 10 }]));
+    expect(plan.gap).toBeGreaterThan(0);
+    expect(plan.method).toMatch(/, bound without wishes$/);
+  });
+});
+
 describe("terms of the cost", () => {
   const east = [at(0, 0), at(4, 0)];
   const north = [at(20, 0), at(20, 4)];
@@ -377,7 +401,8 @@ describe("laws of groups and wishes", () => {
         const free = wood.sleepers.map((one) => ({ ...one, near: [], apart: [] }));
         const [plan, plain] = [planned(wood), planned({ ...wood, groups: [], sleepers: free })];
         expect([plan.placed, plan.bound]).toEqual([plain.placed, plain.bound]);
-        expect(plan.lowerBound).toBeLessThanOrEqual(plain.cost + 1e-9);
+        const ofAll = plan.method.endsWith("every way tried");
+        expect(plan.lowerBound).toBeLessThanOrEqual((ofAll ? plan : plain).cost + 1e-9);
         expect(plan.cost).toBeGreaterThanOrEqual(plain.cost - 1e-9);
         const terms = plan.costTerms ?? [];
         expect(terms.reduce((sum, { cost }) => sum + cost, 0)).toBeCloseTo(plan.cost, 6);

@@ -9,7 +9,8 @@ import { UNITS_PER_M } from "./cost-terms.ts";
 import { berthBurden, MOST_WEIGHED } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import type { GroupSearch, GroupSearchInput, SearchKind } from "./group-types.ts";
-import { searchWishes } from "./wish-search.ts";
+import { leastByTrying } from "./wish-exact.ts";
+import { searchWishes, type WishSearchInput } from "./wish-search.ts";
 import { isOfAge, type PeopleLimits } from "./wish-measures.ts";
 
 /** Who belongs together, and what it counts. */
@@ -90,9 +91,13 @@ export interface WishTask {
   readonly people: readonly Claimant[];
   readonly serves: (person: number, place: number) => boolean;
   readonly highestStrapM: (person: number, place: number) => number;
+  /** What all of them cost at least; where more is left and people are few, every way is tried [units]. */
+  readonly atLeast?: number;
 }
 
 export interface PlacesByWish {
+  /** Whether no way for these people to lie costs less. */
+  readonly isLeast: boolean;
   readonly placeOf: Int32Array;
   /** Cost of the places, with what is amiss among people [units]. */
   readonly units: number;
@@ -104,7 +109,7 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
   const wishes = wishPeople(people, rules);
   const weights = rules.weights ?? COST_WEIGHTS;
   const { places, anchors, conflicts } = ground;
-  return searchWishes({
+  const input: WishSearchInput = {
     people: wishes,
     prices: {
       farUnits: Math.round(weights.far * UNITS_PER_M),
@@ -128,7 +133,11 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
     capacity: task.capacity,
     serves: task.serves,
     burden: people.length > MOST_WEIGHED ? () => 0 : (person, place) => burdenOf(task, person, place),
-  });
+  };
+  const found = searchWishes(input);
+  if (task.atLeast === undefined || found.units <= task.atLeast) return { ...found, isLeast: false };
+  const least = leastByTrying(input, found);
+  return { ...(least ?? found), isLeast: least !== undefined };
 }
 
 function burdenOf(

@@ -32,6 +32,8 @@ export interface ChosenBerths {
   readonly search: BerthSearch;
   /** Sorted by place. */
   readonly seats: readonly Seat[];
+  /** Proven, where all ways to lie were tried: with what is amiss among people no layout of as many costs less. */
+  readonly leastUnits?: number;
 }
 
 export interface ChooseInput {
@@ -130,7 +132,8 @@ function seated(input: ChooseInput, found: BerthSearch, seating: Seating): Chose
   for (let way = 0; way < ways; way++) {
     const dealt = dealtOut(input, found, people, { ...seating, way });
     if (dealt === undefined) return undefined;
-    if (best === undefined || dealt.units < best.units) best = dealt;
+    if (best === undefined || dealt.units < best.units || dealt.isLeast) best = dealt;
+    if (best.isLeast) break;
   }
   if (best === undefined) return undefined;
   const { search, placeOf } = best;
@@ -143,7 +146,9 @@ function seated(input: ChooseInput, found: BerthSearch, seating: Seating): Chose
   seats.sort((a, b) => a.place - b.place);
   const chosen = seats.map(({ place, classIndex }) => ({ place, classIndex }));
   const told = input.people === undefined ? search : withPlaces(search, chosen, input.costUnits);
-  return withPinned(told, seats, input);
+  const isAll = people.length === input.classes.reduce((sum, { members }) => sum + members.length, 0);
+  const layout = withPinned(told, seats, input);
+  return best.isLeast && isAll ? { ...layout, leastUnits: best.units } : layout;
 }
 
 /** The layout with those who keep their places: they count in every figure. */
@@ -178,6 +183,7 @@ interface Dealt {
   readonly placeOf: Int32Array;
   /** What all that costs, with what is amiss among people. */
   readonly units: number;
+  readonly isLeast: boolean;
 }
 
 function dealtOut(
@@ -191,9 +197,11 @@ function dealtOut(
   for (const block of blocks) {
     if (!dealBlock(input, people, block, placeOf, seating)) return undefined;
   }
-  if (input.people === undefined) return { search, placeOf, units: search.costUnits };
+  if (input.people === undefined) return { search, placeOf, units: search.costUnits, isLeast: false };
   // Who keeps a place is looked at with all others, and moved by nobody: no place is allowed to them.
-  const everybody = [...people, ...(input.pinned ?? [])];
+  const { pinned = [] } = input;
+  const everybody = [...people, ...pinned];
+  const ofPinned = pinned.reduce((sum, { place }) => sum + (input.costUnits[place] ?? 0), 0);
   const classOf = (person: number): number => everybody[person]?.classIndex ?? -1;
   const wished = placesByWish(
     {
@@ -202,8 +210,9 @@ function dealtOut(
       people: everybody,
       serves: (person, place) => serves(input, classOf(person), place, seating.refusing),
       highestStrapM: (person, place) => input.desk.highestStrapM(classOf(person), place),
+      ...(seating.quick ? {} : { atLeast: search.lowerBoundUnits + ofPinned }),
     },
-    Int32Array.from([...placeOf, ...(input.pinned ?? []).map(({ place }) => place)]),
+    Int32Array.from([...placeOf, ...pinned.map(({ place }) => place)]),
   );
   return { search, ...wished, placeOf: wished.placeOf.slice(0, people.length) };
 }

@@ -62,7 +62,8 @@ function peopleRules({ groups, rules }: Camp): PeopleRules {
 }
 
 /** The plan of a layout: every hang in full, every finding, and why anybody goes without. */
-export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
+export function planOf(work: Work, layout: ChosenBerths): Plan {
+  const { search, seats } = layout;
   const { camp, deal, ground } = work;
   const all = endedBerths(work, seats);
   const ended = all.filter(({ berth }) => !isSpareId(berth.sleeper));
@@ -89,6 +90,7 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
   const told = toldCostTerms(places, work.terms, people, camp.rules.weights);
   const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
+  const lower = Math.min(units, layout.leastUnits ?? search.lowerBoundUnits);
   return {
     campName: camp.name,
     engine: work.engine,
@@ -100,9 +102,9 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     placed: berths.length,
     bound,
     cost: units / UNITS_PER_M,
-    lowerBound: search.lowerBoundUnits / UNITS_PER_M,
-    gap: (units - search.lowerBoundUnits) / Math.max(units, 1),
-    method: search.method,
+    lowerBound: lower / UNITS_PER_M,
+    gap: (units - lower) / Math.max(units, 1),
+    method: methodOf(layout, units > lower && told.some(({ name }) => PEOPLE_TERMS.has(name))),
     costTerms: told,
     berths,
     ...(sparesAsked(camp) === 0 ? {} : { spares }),
@@ -118,6 +120,14 @@ export function planOf(work: Work, { search, seats }: ChosenBerths): Plan {
     cautions: CAUTION_KEYS,
   };
 }
+
+/** How the layout was found, and whether its lower bound leaves out what people wish of each other. */
+function methodOf({ search, leastUnits }: ChosenBerths, hasOpenWishes: boolean): string {
+  if (leastUnits !== undefined) return `${search.method}, every way tried`;
+  return hasOpenWishes ? `${search.method}, bound without wishes` : search.method;
+}
+
+const PEOPLE_TERMS: ReadonlySet<string> = new Set(["spread", "far", "wish"]);
 
 /** Who lies where, spare berths left out. */
 function lyingAt({ ground }: Work, seats: ChosenBerths["seats"]): Lying[] {

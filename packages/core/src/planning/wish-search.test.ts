@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { drawFrom } from "../geometry/draw.fixture.ts";
-import { listsOf } from "./berth-search-lists.ts";
+import { listOf, listsOf } from "./berth-search-lists.ts";
+import { leastByTrying } from "./wish-exact.ts";
 import { searchWishes, type WishSearchInput } from "./wish-search.ts";
 
 /** Up to five people at ten spots, some in conflict, with wishes, groups and zones. */
@@ -119,3 +120,59 @@ describe("searchWishes", () => {
     );
   });
 });
+
+describe("leastByTrying", () => {
+  it("finds what trying every way in plain loops finds", () => {
+    let [better, tried] = [0, 0];
+    fc.assert(
+      fc.property(fc.noBias(fc.nat({ max: 1_000_000 })), (seed) => {
+        const task = taskOf(seed);
+        const known = searchWishes(task);
+        const least = leastByTrying(task, known);
+        if (least === undefined) return;
+        expect(paid(task, least.placeOf)).toBe(least.units);
+        expect(least.units).toBe(leastInLoops(task));
+        tried++;
+        better += least.units < known.units ? 1 : 0;
+      }),
+      { seed: 5, numRuns: 60 },
+    );
+    expect(tried).toBeGreaterThan(40);
+    expect(better).toBeLessThan(tried);
+  });
+
+  it("leaves more people than it can try alone", () => {
+    const task = taskOf(1);
+    const start = Int32Array.from({ length: 11 }, (_, person) => person % 10);
+    const known = { placeOf: start, units: 0, amiss: 0 };
+    expect(leastByTrying({ ...task, start }, known)).toBeUndefined();
+  });
+});
+
+/** The least that any way costs in which everybody lies somewhere that serves, none in conflict. */
+function leastInLoops(task: WishSearchInput): number {
+  const { start, costUnits, first, second, conflicts, capacity, serves, trees } = task;
+  const placeOf = new Int32Array(start.length).fill(-1);
+  const load = new Int32Array(trees);
+  let least = Infinity;
+  const visit = (person: number): void => {
+    if (person === start.length) {
+      least = Math.min(least, paid(task, placeOf));
+      return;
+    }
+    for (let place = 0; place < costUnits.length; place++) {
+      if (place !== start[person] && !serves(person, place)) continue;
+      const taken = [...placeOf.slice(0, person)];
+      if (taken.includes(place) || listOf(conflicts, place).some((other) => taken.includes(other))) continue;
+      const ends = [first[place] ?? 0, second[place] ?? 0];
+      if (ends.some((tree) => (load[tree] ?? 0) >= capacity)) continue;
+      ends.forEach((tree) => (load[tree] = (load[tree] ?? 0) + 1));
+      placeOf[person] = place;
+      visit(person + 1);
+      ends.forEach((tree) => (load[tree] = (load[tree] ?? 0) - 1));
+      placeOf[person] = -1;
+    }
+  };
+  visit(0);
+  return least;
+}

@@ -68,6 +68,16 @@ export type RuleKey =
   | "people.apart"
   | "people.zone"
   | "people.adult-youth"
+  // warm enough
+  | "under.enough"
+  | "over.enough"
+  | "warmth.no-under"
+  | "warmth.no-over"
+  | "warmth.weaker-half"
+  | "warmth.helps"
+  | "warmth.far-short"
+  | "warmth.youth-rule"
+  | "warmth.spare-per-six"
   // tonight
   | "night.stop-line-blank"
   | "night.gust"

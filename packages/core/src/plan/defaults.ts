@@ -1,3 +1,4 @@
+// Long because: one table of data, a line or two for each default.
 import type { SourceKey } from "../outcome/source-key.ts";
 import { STEPPED_SPAN_ERROR_RATIO } from "../statics/hang-errors.ts";
 

@@ -81,7 +81,7 @@ export interface BalanceWarmth extends WarmthCommon {
 
 /** One hour of the night as this sleeper has it. */
 export interface WarmthHour {
-  /** Clock of the camp, "23:00". */
+  /** As the hours of the night's clock, ISO 8601 UTC; "23:00" where no date is known. */
   readonly at: string;
   readonly airK: number;
   /** Wind at the hammock [m/s]. */
@@ -108,7 +108,7 @@ export interface YouthWarmth extends WarmthCommon {
   readonly spare?: string;
   /** Id of the grown person who looks in; absent where the camp has none. */
   readonly checkedBy?: string;
-  /** When: the clock of the camp, at the beginning of the coldest stretch. */
+  /** When: the beginning of the coldest stretch, written as the hours are. */
   readonly checkAt: string;
 }
 

@@ -2,6 +2,7 @@ import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { angle, length, speed, trunk, width } from "./quantities.ts";
 import { findLimit, sayLimit } from "./say-limit.ts";
+import { WARMTH_SENTENCES } from "./say-warmth.ts";
 
 /**
  * One sentence for a finding. It never tells a person's weight nor a pull, so it may stand on papers too.
@@ -125,6 +126,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "people.zone": (f, names) => measured(`Between ${both(f, names)}, of different zones, it is`, f, distance),
   "people.adult-youth": (f, names) =>
     measured(`Between ${both(f, names)}, one of them under 18, it is`, f, distance),
+  ...WARMTH_SENTENCES,
   "night.stop-line-blank": (f) =>
     f.verdict === "clear"
       ? "The wind at which everybody gets up is agreed."

@@ -239,7 +239,7 @@ export const scenes: readonly GoldenScene[] = [
   {
     name: "warmth-youth",
     theme: "light",
-    draw: () => warmthNightScene(clocked, "3", { words, widthPx: 390 }),
+    draw: () => warmthNightScene(clocked, "3", { words, widthPx: 390, camp }),
   },
   {
     name: "heat-flow",

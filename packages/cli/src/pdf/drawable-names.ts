@@ -36,7 +36,7 @@ export function drawableNames(camp: Camp, faces: Faces): DrawableNames {
   };
 }
 
-/** Each stretch of letters that no face has becomes "[Hangul]". */
+/** Each stretch of letters that no face has becomes "[Khmer]". */
 function withScriptsNamed(text: string, faces: Faces): string {
   let said = "";
   let missing = "";

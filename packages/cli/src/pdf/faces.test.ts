@@ -34,7 +34,7 @@ describe("pieces of a line", () => {
   });
 
   it("set a word whole in one face", () => {
-    for (const word of ["Łucja", "Adéyẹmí", "Дмитро", "王小梅", "आरव", "أمينة"]) {
+    for (const word of ["Łucja", "Adéyẹmí", "Дмитро", "王小梅", "आरव", "أمينة", "박지우", "สมชาย", "ป่าไม้"]) {
       expect(faces.pieces(word)).toHaveLength(1);
     }
   });
@@ -58,25 +58,25 @@ describe("names that no face can draw", () => {
   };
 
   it("are written as the id, also within a sentence", () => {
-    const { drawable, remarks } = drawableNames(camp("박지우", "jiwoo"), faces);
-    expect(drawable("wake 박지우, berth 4.")).toBe("wake jiwoo, berth 4.");
-    expect(remarks).toEqual(["PDF: no letters for Hangul, so 박지우 is written as jiwoo"]);
+    const { drawable, remarks } = drawableNames(camp("តារា", "dara"), faces);
+    expect(drawable("wake តារា, berth 4.")).toBe("wake dara, berth 4.");
+    expect(remarks).toEqual(["PDF: no letters for Khmer, so តារា is written as dara"]);
   });
 
   it("are counted where the id cannot be drawn either", () => {
-    const { drawable } = drawableNames(camp("박지우", "우"), faces);
-    expect(drawable("박지우")).toBe("sleeper 1");
+    const { drawable } = drawableNames(camp("តារា", "រា"), faces);
+    expect(drawable("តារា")).toBe("sleeper 1");
   });
 
   it("name their script where nothing else is known of them", () => {
     const { drawable } = drawableNames(camp("Ada", "ada"), faces);
-    expect(drawable("숲, north end")).toBe("[Hangul], north end");
-    expect(canDraw(faces, drawable("ป่า 숲 𞤀"))).toBe(true);
+    expect(drawable("ព្រៃ, north end")).toBe("[Khmer], north end");
+    expect(canDraw(faces, drawable("ព្រៃ 숲 𞤀"))).toBe(true);
   });
 
   it("leave all others as they are", () => {
-    const { drawable, remarks } = drawableNames(camp("Нина 王 آ", "nina"), faces);
-    expect(drawable("Нина 王 آ")).toBe("Нина 王 آ");
+    const { drawable, remarks } = drawableNames(camp("Нина 王 آ 박지우 สมชาย", "nina"), faces);
+    expect(drawable("Нина 王 آ 박지우 สมชาย")).toBe("Нина 王 آ 박지우 สมชาย");
     expect(remarks).toEqual([]);
   });
 });

@@ -24,7 +24,9 @@ export interface Faces {
 const OUTLINES: readonly OutlineFont[] = [
   // Its letters are as thin as the font comes; strokes make them plain or bold.
   { packageName: "@fontsource-variable/noto-sans-sc", extra: [0.045, 0.075] },
+  { packageName: "@fontsource-variable/noto-sans-kr", extra: [0.045, 0.075] },
   { packageName: "@fontsource-variable/noto-sans-devanagari", extra: [0, 0.035] },
+  { packageName: "@fontsource-variable/noto-sans-thai", extra: [0, 0.035] },
 ];
 
 /** Opens the faces, once; the library that reads them is loaded only now. */

@@ -3,7 +3,7 @@ import { TYPE } from "../colour/tokens.ts";
 import { quantity } from "../scene/names.ts";
 import type { Item, XY } from "../scene/scene.ts";
 import { text } from "../scene/shapes.ts";
-import type { TextItem, Words } from "../scene/text-item.ts";
+import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { BerthFacts } from "./berth-facts.ts";
 import { aboutText, bodyMarkText, levelText, limitText, markText, setByText } from "./berth-words.ts";
@@ -41,7 +41,7 @@ function placeOf({ berth, head, foot }: BerthFacts, frame: SideFrame, end: End):
 }
 
 /** Room beside the outer bark [px]. */
-const ABOUT_PX = 132;
+const ABOUT_PX = 120;
 
 /** Strap height above the ground at that tree, with the body mark of whoever sets it. */
 export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words: Words): Item[] {
@@ -57,21 +57,22 @@ export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words
   const style = { anchor: out === -1 ? "start" : "end", halo: "paper" } as const;
   const edge = out === -1 ? 12 : frame.rightX - 12;
   const small = { size: TYPE.note, width: ABOUT_PX, leading: 19, mostLines: 2, ...style } as const;
-  const about: readonly TextItem[] = unsure === undefined ? [] : [aboutText(unsure)];
-  const aboutItems = about.map((item) =>
-    text(item, [edge, middle + 35], { size: TYPE.note, fill: "soft", ...style }),
-  );
-  const setY = middle + 35 + 20 * about.length;
+  const about =
+    unsure === undefined
+      ? undefined
+      : wrapped(aboutText(unsure), [edge, middle + 35], { ...small, fill: "soft" }, words);
+  const aboutLines = about?.lines ?? 0;
+  const setY = middle + 35 + 19 * aboutLines;
   const helper =
     facts.setter.id === facts.sleeper.id ? undefined : wrapped(setByText(facts), [edge, setY], small, words);
-  const lower = middle + 24 + 20 * (about.length + (helper?.lines ?? 0));
+  const lower = middle + 24 + 19.5 * (aboutLines + (helper?.lines ?? 0));
   const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
   return [
     dimension([x, anchor[1]], [x, middle - 30], { ...DIM }),
     dimension([x, lower], [x, base[1]], { ...DIM }),
     text(markText(strap.strapHeightM), [edge, middle - 4], { size: 24, weight: 700, ...style }),
     text(mark, [edge, middle + 15], { size: TYPE.note, ...style }),
-    ...aboutItems,
+    ...(about?.items ?? []),
     ...(helper?.items ?? []),
   ];
 }

@@ -6,7 +6,7 @@ import { name, word } from "../scene/names.ts";
 import type { Item, Scene, TextRunItem, XY } from "../scene/scene.ts";
 import { box, line, path, text } from "../scene/shapes.ts";
 import type { TextItem, Words } from "../scene/text-item.ts";
-import { wrapped } from "../scene/wrapped.ts";
+import { wrapped, type Wrapped } from "../scene/wrapped.ts";
 import { cardLines } from "./card-lines.ts";
 import { cardRows } from "./card-rows.ts";
 import { CARD, EDGE, HOLE } from "./card-size.ts";
@@ -148,6 +148,13 @@ function littleBerth([x, y]: XY): Item[] {
   ];
 }
 
+/** Smaller where it would not do in two lines. */
+function headlineAt(item: TextItem, [x, y]: XY, words: Words): Wrapped {
+  const style = (size: number) => ({ size, weight: 700, width: RIGHT - x, leading: size * 1.1 }) as const;
+  const large = wrapped(item, [x, y], style(TYPE_MM.lead), words);
+  return large.lines <= 2 ? large : wrapped(item, [x, y - 0.4], style(TYPE_MM.body), words);
+}
+
 interface Footer {
   readonly items: readonly Item[];
   readonly height: number;
@@ -166,16 +173,11 @@ function footer(facts: BerthFacts, plan: Plan, camp: Camp, words: CardOptions): 
     about === undefined || verdict === "clear"
       ? verdictWord
       : word("verdict.about", { verdict: verdictWord, about });
-  const lookIn = lookInTexts(facts, (id) => camp.sleepers.find((one) => one.id === id)?.name ?? id);
+  const lookIn = lookInTexts(facts, camp);
   const x = EDGE + 16;
   const note = { size: TYPE_MM.note, leading: TYPE_MM.note * 1.22 } as const;
   const layOut = (top: number) => {
-    const head = wrapped(
-      headline,
-      [x, top + 4.4],
-      { size: TYPE_MM.lead, weight: 700, width: RIGHT - x, leading: TYPE_MM.lead * 1.1 },
-      words,
-    );
+    const head = headlineAt(headline, [x, top + 4.4], words);
     const small = wrapped(said, [x, head.bottom + 4.2], { ...note, weight: 500, width: RIGHT - x }, words);
     const wake = wrapped(
       sentences([wakeText(facts, plan, camp), ...lookIn]),

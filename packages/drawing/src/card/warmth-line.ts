@@ -1,6 +1,8 @@
+import type { Camp } from "@nightspan/core";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { name, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
+import { clockText } from "../words/clock.ts";
 import { listed, sentences } from "./card-words.ts";
 
 /** What to take, and of under and over apart whether each is enough; no degrees. */
@@ -17,10 +19,11 @@ export function warmthAction({ berth }: BerthFacts): TextItem | undefined {
 }
 
 /** Who looks in at night on somebody under 16, and when. */
-export function lookInTexts({ berth }: BerthFacts, nameOf: (id: string) => string): TextItem[] {
+export function lookInTexts({ berth }: BerthFacts, { place, sleepers }: Camp): TextItem[] {
   const { warmth } = berth;
   if (warmth?.by !== "youth-rule") return [];
-  const at = { said: warmth.checkAt };
-  if (warmth.checkedBy === undefined) return [word("card.look-in-nobody", { at })];
-  return [word("card.look-in", { at, name: name(nameOf(warmth.checkedBy)) })];
+  const at = clockText(warmth.checkAt, place);
+  const who = sleepers.find(({ id }) => id === warmth.checkedBy);
+  if (who === undefined) return [word("card.look-in-nobody", { at })];
+  return [word("card.look-in", { at, name: name(who.name) })];
 }

@@ -80,7 +80,8 @@ function header(plan: Plan, camp: Camp, { words, widthPx }: MapOptions): Item[] 
   ];
   const room = right - wide - 84 - EDGE;
   return [
-    box([0, 0], widthPx, HEAD, { fill: "paper" }),
+    // A little over the edge, so that nothing beneath shows as a hair along it.
+    box([0, -3], widthPx, HEAD + 3, { fill: "paper" }),
     text(name(camp.name), [EDGE, 36], { size: TYPE.head, weight: 700, maxWidth: room }),
     text(listed(facts), [EDGE, 60], { size: TYPE.note, fill: "soft", maxWidth: room }),
     verdictPlateItem(plan.verdict, [right - wide - 38, 38], 32),

@@ -1,15 +1,18 @@
-import type { HalfHour, Plan, WarmthHour } from "@nightspan/core";
+import type { Camp, HalfHour, Plan, WarmthHour } from "@nightspan/core";
 import { LINE, TYPE } from "../colour/tokens.ts";
 import { name, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
 import { circle, group, line, stroke, text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
+import { clockText } from "../words/clock.ts";
 import { warmthTexts } from "./warmth-words.ts";
 
 export interface WarmthOptions {
   readonly words: Words;
   readonly widthPx: number;
+  /** Whose clock and names are told; without it hours are told in UTC and people by their ids. */
+  readonly camp?: Camp;
 }
 
 const LEFT = 18;
@@ -24,12 +27,12 @@ const MOST = 2;
  */
 export function warmthNightScene(plan: Plan, berthId: string, options: WarmthOptions): Scene {
   const warmth = plan.berths.find(({ id }) => id === berthId)?.warmth;
-  const { words, widthPx } = options;
+  const { words, widthPx, camp } = options;
   const hours = warmth?.by === "balance" ? warmth.hours : [];
   const plotted = hours.length === 0 ? [] : plot(hours, options);
   const top = hours.length === 0 ? 8 : TOP + PLOT + 44;
   let y = top + 16;
-  const said = warmth === undefined ? [] : warmthTexts(warmth);
+  const said = warmth === undefined ? [] : warmthTexts(warmth, camp);
   const sentences = said.flatMap((item, index) => {
     const style = {
       size: TYPE.note,
@@ -64,7 +67,7 @@ function shareOf({ haveM2KPerW, needM2KPerW }: HalfHour): number {
   return needM2KPerW <= 0 ? MOST : Math.min(MOST, haveM2KPerW / needM2KPerW);
 }
 
-function plot(hours: readonly WarmthHour[], { words, widthPx }: WarmthOptions): Item[] {
+function plot(hours: readonly WarmthHour[], { words, widthPx, camp }: WarmthOptions): Item[] {
   const labelWidth = Math.max(
     ...(["over", "under"] as const).map((half) =>
       words.measure(words.labels(word(`warmth.${half}`)), TYPE.note, 700),
@@ -83,7 +86,7 @@ function plot(hours: readonly WarmthHour[], { words, widthPx }: WarmthOptions): 
     line(over, { stroke: "cloth", width: 3.5, class: "ns-warmth-over" }),
     line(under, { stroke: "ink", width: 3.5, dash: [9, 6], cap: "butt", class: "ns-warmth-under" }),
     ...lineNames(over, under, right + 8),
-    ...clock(hours, xOf, TOP + PLOT),
+    ...clock(hours, xOf, TOP + PLOT, camp),
   ];
 }
 
@@ -119,7 +122,12 @@ function heightAt(points: readonly XY[], x: number): number {
 }
 
 /** Hours along the bottom, the coldest as a post over the whole height. */
-function clock(hours: readonly WarmthHour[], xOf: (index: number) => number, y: number): Item[] {
+function clock(
+  hours: readonly WarmthHour[],
+  xOf: (index: number) => number,
+  y: number,
+  camp: Camp | undefined,
+): Item[] {
   const every = Math.max(1, Math.ceil(hours.length / 5));
   const ticks = hours.flatMap(({ at }, index): Item[] => {
     const x = xOf(index);
@@ -130,7 +138,7 @@ function clock(hours: readonly WarmthHour[], xOf: (index: number) => number, y: 
     });
     if (index % every !== 0) return [tick];
     const anchor = index === 0 ? "start" : "middle";
-    return [tick, text({ said: at }, [x, y + 25], { size: TYPE.note, anchor })];
+    return [tick, text(clockText(at, camp?.place), [x, y + 25], { size: TYPE.note, anchor })];
   });
   const coldest = hours.findIndex((hour) => hour.coldest);
   const at = hours[coldest]?.at;
@@ -144,7 +152,7 @@ function clock(hours: readonly WarmthHour[], xOf: (index: number) => number, y: 
             dash: [2, 3],
             cap: "butt",
           }),
-          text(word("warmth.coldest", { at: { said: at } }), [xOf(coldest), TOP - 14], {
+          text(word("warmth.coldest", { at: clockText(at, camp?.place) }), [xOf(coldest), TOP - 14], {
             size: TYPE.note,
             weight: 600,
             anchor: coldest > hours.length / 2 ? "end" : "start",

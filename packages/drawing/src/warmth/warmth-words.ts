@@ -1,6 +1,7 @@
-import type { BerthWarmth, WarmthHalf } from "@nightspan/core";
+import type { BerthWarmth, Camp, WarmthHalf } from "@nightspan/core";
 import { name, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
+import { clockText } from "../words/clock.ts";
 
 /** "Under foam: borderline". */
 export function halfText(warmth: BerthWarmth, half: WarmthHalf): TextItem {
@@ -13,15 +14,17 @@ export function halfText(warmth: BerthWarmth, half: WarmthHalf): TextItem {
 }
 
 /** Both halves, the weaker first; of somebody under 16, who looks in and what is kept spare. */
-export function warmthTexts(warmth: BerthWarmth): TextItem[] {
+export function warmthTexts(warmth: BerthWarmth, camp?: Camp): TextItem[] {
   const other = warmth.weaker === "under" ? "over" : "under";
   const halves = [halfText(warmth, warmth.weaker), halfText(warmth, other)];
   if (warmth.by === "balance") return halves;
-  const at = { said: warmth.checkAt };
+  const at = clockText(warmth.checkAt, camp?.place);
+  const { checkedBy } = warmth;
+  const who = camp?.sleepers.find(({ id }) => id === checkedBy)?.name ?? checkedBy;
   const look =
-    warmth.checkedBy === undefined
+    who === undefined
       ? word("warmth.no-checker", { at })
-      : word("warmth.checked-by", { at, name: name(warmth.checkedBy) });
+      : word("warmth.checked-by", { at, name: name(who) });
   const spare = warmth.spare === undefined ? [] : [word("warmth.spare", { item: name(warmth.spare) })];
   return [...halves, look, ...spare];
 }

@@ -49,5 +49,5 @@ function isThere(view: View, { tarp, warmth }: PlannedBerth): boolean {
 function sceneOf(view: View, { plan, camp }: Answer, id: string, widthPx: number): Scene {
   const drawn = { widthPx, words: { labels, measure } };
   if (view === "above") return berthPlanScene(plan, camp, id, { ...drawn, figures: false });
-  return view === "warm" ? warmthNightScene(plan, id, drawn) : berthScene(plan, camp, id, drawn);
+  return view === "warm" ? warmthNightScene(plan, id, { ...drawn, camp }) : berthScene(plan, camp, id, drawn);
 }

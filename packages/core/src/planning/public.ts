@@ -32,3 +32,6 @@ export { DROP_TOLD_M } from "./findings/strength-figures.ts";
 export * from "./angle-card.ts";
 export * from "./pocket-table.ts";
 export * from "./find-hang-kit.ts";
+export { halfMargins, warmthMargin, type HalfMargin, type HalfMargins } from "./warmth/warmth-margin.ts";
+export { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
+export type { WarmKit } from "./warmth/kit-halves.ts";

@@ -11,6 +11,7 @@ import { costTerms, placeCosts, UNITS_PER_M, type CostTerm } from "./cost-terms.
 import { berthEffortM } from "./berth-effort.ts";
 import { campFindings, refusedPinFindings } from "./findings/camp-wide.ts";
 import { endedBerths } from "./ended-berths.ts";
+import { layoutMethod } from "./layout-method.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { byCodeUnit } from "./order.ts";
 import type { EndedBerth } from "./plan-berth.ts";
@@ -104,7 +105,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     cost: units / UNITS_PER_M,
     lowerBound: lower / UNITS_PER_M,
     gap: (units - lower) / Math.max(units, 1),
-    method: methodOf(layout, units > lower && told.some(({ name }) => PEOPLE_TERMS.has(name))),
+    method: layoutMethod(layout, told, units > lower),
     costTerms: told,
     berths,
     ...(sparesAsked(camp) === 0 ? {} : { spares }),
@@ -120,14 +121,6 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     cautions: CAUTION_KEYS,
   };
 }
-
-/** How the layout was found, and whether its lower bound leaves out what people wish of each other. */
-function methodOf({ search, leastUnits }: ChosenBerths, hasOpenWishes: boolean): string {
-  if (leastUnits !== undefined) return `${search.method}, every way tried`;
-  return hasOpenWishes ? `${search.method}, bound without wishes` : search.method;
-}
-
-const PEOPLE_TERMS: ReadonlySet<string> = new Set(["spread", "far", "wish"]);
 
 /** Who lies where, spare berths left out. */
 function lyingAt({ ground }: Work, seats: ChosenBerths["seats"]): Lying[] {

@@ -18,6 +18,8 @@ export { sayBottleneck } from "./say-bottleneck.ts";
 export { sayAlternatives } from "./say-alternatives.ts";
 export { sayFailedPairs, sayRefusedPin } from "./say-failed-pairs.ts";
 export { sayProof } from "./say-proof.ts";
+export { robustLine } from "./say-robust.ts";
+export { spareLines } from "./spare-lines.ts";
 export { supplySteps, type SupplyLoss, type SupplyStep } from "./supply-steps.ts";
 export { sayCounterfactual, sayCounterfactuals } from "./say-counterfactual.ts";
 export { footSentence, headSentence, levelWords, sitSentence } from "./say-hang.ts";

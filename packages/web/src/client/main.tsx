@@ -10,6 +10,7 @@ import "./style/form.css";
 import "./style/rules.css";
 import "./style/people.css";
 import "./style/store.css";
+import "./style/night.css";
 import "./style/map.css";
 import "./style/berth.css";
 import "./style/tonight.css";

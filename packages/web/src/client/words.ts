@@ -1,4 +1,5 @@
 import { TARP_WORDS, WARMTH_WORDS } from "./berth/berth-words.ts";
+import { NIGHT_WORDS } from "./night/night-words.ts";
 import { PEOPLE_WORDS } from "./people/people-words.ts";
 import { RULES_WORDS } from "./rules/rules-words.ts";
 import { SPOT_WORDS } from "./spot/spot-words.ts";
@@ -108,6 +109,7 @@ export const WORDS = {
     nearly: "Pairs that nearly serve {name}",
     pin: "Keep this berth",
     pinned: "This berth is kept",
+    spares: "Kept free",
     pinsRefused: "To be kept, and cannot be",
     explaining: "Looking what would change it.",
     supply: "{trees} trees, {usable} usable, {pairs} pairs in reach, {berths} left to hang in.",
@@ -232,6 +234,7 @@ export const WORDS = {
     span: "Span",
     firstTree: "First tree",
     secondTree: "Second tree",
+    usePair: "May be used",
     removePair: "Take out the pair",
     more: "Show {count} more",
     source: "Positions are",
@@ -252,25 +255,7 @@ export const WORDS = {
     find: "Find a tag",
   },
   kit: STORE_WORDS,
-  night: {
-    title: "Night",
-    empty: "No forecast yet.",
-    add: "Write the forecast",
-    lowShort: "low {low}\u00a0°C",
-    gusts: "gusts {speed}\u00a0m/s",
-    gustsFrom: "{gusts} from {point}",
-    rainShort: "rain {rain}\u00a0mm/h",
-    date: "Night of",
-    low: "Low",
-    wind: "Wind",
-    gust: "Gusts",
-    from: "Wind from",
-    rain: "Rain",
-    humidity: "Humidity",
-    cloud: "Cloud",
-    stop: "Stop at gusts of",
-    notChecked: "The night is shown on map and cards. Warmth, rain and wind on the tarp are not checked yet.",
-  },
+  night: NIGHT_WORDS,
   rules: RULES_WORDS,
   planning: {
     stale: "From before your change.",

@@ -1,5 +1,5 @@
 import { worstVerdict, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
-import { namesOf, sayRefusedPin, sayUnplaced, sayVerdict } from "@nightspan/edge";
+import { namesOf, robustLine, sayRefusedPin, sayUnplaced, sayVerdict, spareLines } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { MapLegend } from "./map-legend.tsx";
@@ -28,6 +28,11 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       <p class="camp-count">
         <b>{fill(WORDS.map.placed, { placed: plan.placed, asked: plan.asked })}</b>
       </p>
+      {robustLine(plan).map((line) => (
+        <p key={line} class="soft">
+          {line}
+        </p>
+      ))}
       <Unplaced plan={plan} camp={camp} />
       <PinsRefused plan={plan} camp={camp} />
       {plan.placed < plan.asked ? <WhyFew now={now} /> : null}
@@ -41,6 +46,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
           </li>
         ))}
       </ul>
+      <Spares plan={plan} camp={camp} />
       <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
       <NotChecked plan={plan} />
       <h3 class="hidden">{WORDS.map.legend}</h3>
@@ -91,6 +97,22 @@ function Unplaced({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) 
         ))}
       </ul>
     </details>
+  );
+}
+
+/** Berths kept free for whoever must leave their own. */
+function Spares({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
+  const lines = spareLines(plan, camp, namesOf(camp));
+  if (lines.length === 0) return null;
+  return (
+    <section class="spares">
+      <h3>{WORDS.map.spares}</h3>
+      <ul class="sentences">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,56 +1,98 @@
-import { opened } from "../state/camp-store.ts";
-import { editCamp } from "../state/camp-store.ts";
+import { nightTimelineScene } from "@nightspan/drawing";
+import { labels, measure } from "@nightspan/edge";
+import { Arrival } from "../night/arrival.tsx";
+import { ForecastFields, PlaceFields, SetUpFields, StopLines } from "../night/forecast-fields.tsx";
+import { HoursTable } from "../night/hours-table.tsx";
+import { WindCompass } from "../night/wind-compass.tsx";
+import { WorkOrder } from "../night/work-order.tsx";
+import { editCamp, opened } from "../state/camp-store.ts";
 import { writeAt } from "../state/document-path.ts";
+import { answer } from "../state/plan-store.ts";
 import { Button } from "../ui/button.tsx";
-import { DayField, FieldList, NumberField } from "../ui/field.tsx";
+import { FindingList } from "../ui/finding-list.tsx";
+import { FittedScene } from "../ui/fitted-scene.tsx";
+import { NotChecked } from "../ui/not-checked.tsx";
 import { Working } from "../ui/working.tsx";
 import { WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
 
-/** The day and the forecast of the night. */
+/** The night as it will come: when to arrive, what happens when, what makes everybody get up; and the forecast. */
 export function NightPage() {
   const night = opened.value?.document.night;
   return (
     <CampFrame page="night">
-      <div class="list-page">
+      <div class="night-page">
         <h2>{WORDS.night.title}</h2>
         <Working />
-        <FieldList>
-          <DayField path={["date"]} label={WORDS.night.date} />
-        </FieldList>
-        {night === undefined ? <NoNight /> : <NightFields />}
-        <p class="note soft">{WORDS.night.notChecked}</p>
+        <Timeline />
+        <div class="two-sides night-sides">
+          <div class="side-list">
+            <NightSaid />
+            <SetUpFields />
+          </div>
+          <div class="side-list">
+            {night === undefined ? <NoNight /> : <Forecast />}
+            <PlaceFields />
+          </div>
+        </div>
       </div>
     </CampFrame>
   );
 }
 
-function NoNight() {
+function Timeline() {
+  const now = answer.value;
+  if (now === undefined) return null;
+  const { plan, camp } = now;
   return (
     <>
-      <p class="lead">{WORDS.night.empty}</p>
-      <Button
-        kind="action"
-        size="wide"
-        onPress={() => editCamp("", (document) => writeAt(document, ["night"], { low_c: 8 }))}
-      >
-        {WORDS.night.add}
-      </Button>
+      <Arrival clock={plan.nightClock} camp={camp} />
+      {(plan.timeline ?? []).length === 0 ? null : (
+        <FittedScene
+          of={[plan]}
+          scene={(widthPx) => nightTimelineScene(plan, camp, { widthPx, words: { labels, measure } })}
+        />
+      )}
     </>
   );
 }
 
-function NightFields() {
+function NightSaid() {
+  const now = answer.value;
+  if (now === undefined) return null;
+  const { plan, camp } = now;
+  const found = plan.nightClock?.findings ?? [];
   return (
-    <FieldList>
-      <NumberField path={["night", "low_c"]} label={WORDS.night.low} unit="°C" />
-      <NumberField path={["night", "wind_m_s"]} label={WORDS.night.wind} unit="m/s" />
-      <NumberField path={["night", "gust_m_s"]} label={WORDS.night.gust} unit="m/s" />
-      <NumberField path={["night", "wind_from_deg"]} label={WORDS.night.from} unit="°" />
-      <NumberField path={["night", "rain_mm_h"]} label={WORDS.night.rain} unit="mm/h" hint="0" />
-      <NumberField path={["night", "humidity"]} label={WORDS.night.humidity} hint="0.8" />
-      <NumberField path={["night", "cloud"]} label={WORDS.night.cloud} hint="0" />
-      <NumberField path={["night", "stop_gust_m_s"]} label={WORDS.night.stop} unit="m/s" />
-    </FieldList>
+    <>
+      <StopLines />
+      {camp.night === undefined ? null : <WindCompass night={camp.night} clock={plan.nightClock} />}
+      <FindingList findings={found} camp={camp} />
+      {plan.nightClock === undefined ? null : <WorkOrder clock={plan.nightClock} />}
+      <NotChecked plan={plan} />
+    </>
+  );
+}
+
+function Forecast() {
+  return (
+    <>
+      <ForecastFields />
+      <HoursTable />
+    </>
+  );
+}
+
+function NoNight() {
+  return (
+    <section>
+      <p class="lead">{WORDS.night.empty}</p>
+      <Button
+        kind="action"
+        size="wide"
+        onPress={() => editCamp("", (document) => writeAt(document, ["night"], { low_c: 8, wind_m_s: 3 }))}
+      >
+        {WORDS.night.add}
+      </Button>
+    </section>
   );
 }

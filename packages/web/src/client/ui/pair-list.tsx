@@ -3,7 +3,7 @@ import { editCamp, opened } from "../state/camp-store.ts";
 import { writeAt, type DocumentPath } from "../state/document-path.ts";
 import { WORDS } from "../words.ts";
 import { Button } from "./button.tsx";
-import { FieldList, NumberField, TextField } from "./field.tsx";
+import { FieldList, FlagField, NumberField, TextField } from "./field.tsx";
 import { Name } from "./name.tsx";
 import { PairLook } from "./pair-look.tsx";
 
@@ -45,6 +45,7 @@ function PairRow({ pair, index }: { readonly pair: PairDocument; readonly index:
         ) : (
           <NumberField path={[...path, "span_m"]} label={WORDS.ground.span} unit="m" />
         )}
+        <FlagField path={[...path, "use"]} label={WORDS.ground.usePair} silent />
       </FieldList>
       <PairLook pairId={pair.id} />
       <Button kind="plain" onPress={() => editCamp("", (document) => withoutPair(document, index))}>

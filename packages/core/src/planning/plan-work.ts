@@ -116,7 +116,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     supply: supplyOf(work),
     ...(deal.dealing === undefined ? {} : { dealing: deal.dealing }),
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
-    defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed],
+    defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed, ...warmth.defaultsUsed],
     findings,
     cautions: CAUTION_KEYS,
   };

@@ -11,7 +11,7 @@ import type {
   WarmthNote,
 } from "../../plan/warmth-types.ts";
 import { enoughOf, weakerOf } from "./half-verdict.ts";
-import { kitHalves, overM2KPerW, underM2KPerW, type WarmKit } from "./kit-halves.ts";
+import { balancedK, kitHalves, overM2KPerW, underM2KPerW, type WarmKit } from "./kit-halves.ts";
 import type { AirHour, NightAirs } from "./night-airs.ts";
 import { bestChange } from "./warmth-changes.ts";
 import { balancedAs, halfMargins, isYoung, type HalfMargins } from "./warmth-margin.ts";
@@ -90,7 +90,7 @@ function balanced(sleeper: Sleeper, kit: WarmKit, night: NightAirs) {
 function hourOf(sleeper: Sleeper, kit: WarmKit, { at, air }: AirHour): Omit<WarmthHour, "coldest"> {
   const flows = halves(kitHalves(kit, air));
   const comfort = sleepState("comfort", balancedAs(sleeper));
-  const needM2KPerW = balanceAt(comfort, air.airK, air.humidityRatio).totalM2KPerW;
+  const needM2KPerW = balanceAt(comfort, balancedK(air.airK), air.humidityRatio).totalM2KPerW;
   return {
     at,
     airK: air.airK,

@@ -55,6 +55,22 @@ describe("warmth in a plan", () => {
     });
   });
 
+  it("lists the defaults that it rests on", () => {
+    const used = plannedWith([...HUNG, UNDER, OVER], NIGHT).defaultsUsed;
+    const of = (field: string) => used.find((entry) => entry.field === field);
+    expect(of("kit[].covered_underblanket")).toMatchObject({ value: 1, for: ["snug"] });
+    expect(of("kit[].permeability_over")?.for).toEqual(["bag"]);
+    expect(of("warmth.youth_margin_k")?.value).toBe(5);
+    expect(of("sleepers[].age")).toBeUndefined();
+  });
+
+  it("judges a night hotter than any balance is made for", () => {
+    const plan = plannedWith([...HUNG, UNDER, OVER], { ...NIGHT, lowK: ICE_K + 36, highK: ICE_K + 44 });
+    for (const { warmth } of plan.berths) expect(warmth?.under.enough).toBe("enough");
+    const [grown] = plan.berths.flatMap(({ warmth }) => (warmth?.by === "balance" ? [warmth] : []));
+    expect(grown?.hours.every(({ over }) => over.needM2KPerW > 0 && over.lossWM2 > 0)).toBe(true);
+  });
+
   it("is left out where the night or either half is not known", () => {
     for (const plan of [
       plannedWith([...HUNG, UNDER, OVER], undefined),

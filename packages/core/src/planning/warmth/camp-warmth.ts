@@ -1,14 +1,16 @@
 import { worstFirst, worstVerdict, type Finding } from "../../outcome/finding.ts";
-import type { Camp, Sleeper } from "../../plan/camp.ts";
+import type { Camp, DefaultUsed, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import type { KitItem, UnderInsulation } from "../../plan/kit.ts";
 import type { NightClock } from "../../plan/night-types.ts";
 import type { PlannedBerth } from "../../plan/plan.ts";
 import type { DealtKit } from "../dealt-kit.ts";
 import { byCodeUnit } from "../order.ts";
+import { piecesInUse } from "../store/pieces-in-use.ts";
 import { berthWarmth, type YouthCare } from "./berth-warmth.ts";
 import { overM2KPerW, underM2KPerW } from "./kit-halves.ts";
 import { nightAirs } from "./night-airs.ts";
+import { warmthDefaults } from "./warmth-defaults.ts";
 import { spareUnderFinding, warmthFindings } from "./warmth-findings.ts";
 import { isYoung, warmKit } from "./warmth-margin.ts";
 
@@ -24,6 +26,7 @@ export interface CampWarmth {
   /** The berths with their warmth and its findings, or as they were where nothing is known. */
   readonly berths: readonly PlannedBerth[];
   readonly findings: readonly Finding[];
+  readonly defaultsUsed: readonly DefaultUsed[];
   /** Whether the night is known, and the store lists something under and something over whose warmth is known. */
   readonly checked: boolean;
 }
@@ -32,13 +35,12 @@ export interface CampWarmth {
 export function campWarmth({ camp, berths, dealt, clock }: CampWarmthInput): CampWarmth {
   const { night, kit } = camp;
   if (night === undefined || berths.length === 0 || !isKnown(kit))
-    return { berths, findings: [], checked: false };
+    return { berths, findings: [], defaultsUsed: [], checked: false };
   const airs = nightAirs(camp, night, clock);
   const bySleeper = new Map(dealt.map((one) => [one.sleeper.id, one]));
   const spares = spareUnders(kit, dealt);
-  const young = berths
-    .flatMap(({ sleeper }) => bySleeper.get(sleeper) ?? [])
-    .filter((one) => isYoung(one.sleeper));
+  const lying = berths.flatMap(({ sleeper }) => bySleeper.get(sleeper) ?? []);
+  const young = lying.filter((one) => isYoung(one.sleeper));
   const careOf = new Map(
     young.map(({ sleeper }, at) => [sleeper.id, care(camp.sleepers, sleeper, spares, at)]),
   );
@@ -55,6 +57,7 @@ export function campWarmth({ camp, berths, dealt, clock }: CampWarmthInput): Cam
   return {
     berths: warmed,
     findings: [spareUnderFinding(spares.length, camp.sleepers.length)],
+    defaultsUsed: warmthDefaults(lying),
     checked: true,
   };
 }
@@ -68,9 +71,9 @@ function isKnown(kit: readonly KitItem[]): boolean {
 function spareUnders(kit: readonly KitItem[], dealt: readonly DealtKit[]): readonly UnderInsulation[] {
   const given = (id: string) => dealt.filter(({ under }) => under?.id === id).length;
   return kit
-    .flatMap((item) => (item.kind === "under" && item.state === "in-use" ? [item] : []))
+    .flatMap((item) => (item.kind === "under" ? [item] : []))
     .sort((a, b) => (underM2KPerW(b) ?? 0) - (underM2KPerW(a) ?? 0) || byCodeUnit(a.id, b.id))
-    .flatMap((item) => Array.from({ length: Math.max(0, item.count - given(item.id)) }, () => item));
+    .flatMap((item) => Array.from({ length: Math.max(0, piecesInUse(item) - given(item.id)) }, () => item));
 }
 
 /** One spare serves six; who looks in is grown: of the same group and leading, where there is such a one. */

@@ -1,5 +1,6 @@
 import { bagLabel } from "../../heat/bag-label.ts";
 import { BARE_M2K_PER_W, type HalvesInput } from "../../heat/halves.ts";
+import { ICE_K } from "../../heat/heat-units.ts";
 import { layerM2KPerW } from "../../heat/layer-label.ts";
 import { loftedM2KPerW, pressedM2KPerW } from "../../heat/pressed-insulation.ts";
 import { underLayer, type UnderPlace } from "../../heat/under-layer.ts";
@@ -18,9 +19,10 @@ export interface WarmKit {
 
 /** The two halves of a sleeper in this kit and air. */
 export function kitHalves(kit: WarmKit, air: HammockAir): HalvesInput {
-  const { airK, windMS, humidityRatio } = air;
+  const { windMS, humidityRatio } = air;
+  const seenK = kit.tarp === undefined ? air.openK : air.tarpK;
   return {
-    night: { airK, windMS, humidityRatio, radiantK: kit.tarp === undefined ? air.openK : air.tarpK },
+    night: { airK: balancedK(air.airK), windMS, humidityRatio, radiantK: Math.min(seenK, WARMEST_K) },
     top: {
       insulationM2KPerW: kit.over === undefined ? BARE_M2K_PER_W : Math.max(BARE_M2K_PER_W, overOf(kit.over)),
       permeabilityMS: kit.over?.permeabilityMS ?? OVER_PERMEABILITY_MS,
@@ -30,6 +32,14 @@ export function kitHalves(kit: WarmKit, air: HammockAir): HalvesInput {
     head: headOf(kit),
   };
 }
+
+/** Air as the balance takes it: warmer nights than its range are as warm as its edge, where nobody is cold [K]. */
+export function balancedK(airK: number): number {
+  return Math.min(Math.max(airK, COLDEST_K), WARMEST_K);
+}
+
+const COLDEST_K = ICE_K - 60;
+const WARMEST_K = ICE_K + 30;
 
 /** Insulation of the upper side of a bag or quilt [m²K/W]; nothing where nobody knows. */
 export function overM2KPerW(over: OverInsulation): number | undefined {

@@ -8,7 +8,7 @@ import type { Night, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import type { Hammock, OverInsulation, Tarp, UnderInsulation } from "../../plan/kit.ts";
 import type { WarmthHalf } from "../../plan/warmth-types.ts";
-import { kitHalves, type WarmKit } from "./kit-halves.ts";
+import { balancedK, kitHalves, type WarmKit } from "./kit-halves.ts";
 import { tonightAir, type HammockAir } from "./tonight-air.ts";
 
 /** How well one half does tonight [K]. */
@@ -60,7 +60,7 @@ export function marginsOf(sleeper: Sleeper, air: HammockAir, input: HalvesInput)
   const asked = askedK(sleeper);
   const comfort = sleepState("comfort", person);
   const floor = isYoung(sleeper) ? comfort : sleepState("limit", person);
-  const neededM2KPerW = balanceAt(comfort, air.airK - asked, air.humidityRatio).totalM2KPerW;
+  const neededM2KPerW = balanceAt(comfort, balancedK(air.airK) - asked, air.humidityRatio).totalM2KPerW;
   const above = (state: SleepState, totalM2KPerW: number) =>
     air.airK - coldestAir(state, totalM2KPerW, air.humidityRatio).x;
   const half = (own: number, other: number, share: number): HalfMargin => {

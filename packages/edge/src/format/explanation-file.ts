@@ -7,6 +7,7 @@ import type {
   RefusedPin,
   Unplaced,
 } from "@nightspan/core";
+import { alternativesFile } from "./alternatives-file.ts";
 import { findingFile } from "./finding-file.ts";
 import { present, twoOf } from "./optional.ts";
 import type { PlanFile } from "./plan-schema.ts";
@@ -23,8 +24,13 @@ export function explanationFile({ counterfactuals, bottleneck, pinsRefused }: Pl
 
 type FileOf<K extends keyof PlanFile> = NonNullable<PlanFile[K]>;
 
-export function unplacedFile({ sleeper, because, pairs }: Unplaced): FileOf<"unplaced">[number] {
-  return present({ sleeper, because: because.map(findingFile), pairs: pairs?.map(failedPairFile) });
+export function unplacedFile(one: Unplaced): FileOf<"unplaced">[number] {
+  return present({
+    sleeper: one.sleeper,
+    because: one.because.map(findingFile),
+    pairs: one.pairs?.map(failedPairFile),
+    alternatives: one.alternatives?.map(alternativesFile),
+  });
 }
 
 export function repairFile({ moved, fewest, fresh, freshMoved }: PlanRepair): FileOf<"repair"> {
@@ -61,10 +67,21 @@ function bottleneckFile({ trees, most, knots }: Bottleneck): FileOf<"bottleneck"
   };
 }
 
-function failedPairFile({ trees: [a, b], spanM, because }: FailedPair) {
-  return { trees: twoOf(a, b), span_m: tidy(spanM), because: because.map(findingFile) };
+function failedPairFile({ trees: [a, b], spanM, because, alternatives }: FailedPair) {
+  return present({
+    trees: twoOf(a, b),
+    span_m: tidy(spanM),
+    because: because.map(findingFile),
+    alternatives: alternatives === undefined ? undefined : alternativesFile(alternatives),
+  });
 }
 
-function refusedPinFile({ sleeper, trees: [a, b], because }: RefusedPin): FileOf<"pins_refused">[number] {
-  return { sleeper, trees: twoOf(a, b), because: because.map(findingFile) };
+function refusedPinFile(pin: RefusedPin): FileOf<"pins_refused">[number] {
+  const { sleeper, trees, because, alternatives } = pin;
+  return present({
+    sleeper,
+    trees: twoOf(trees[0], trees[1]),
+    because: because.map(findingFile),
+    alternatives: alternatives === undefined ? undefined : alternativesFile(alternatives),
+  });
 }

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { alternativesSchema } from "./alternatives-schema.ts";
 import { choice } from "./fields.ts";
 import { amount, count, findingSchema, name } from "./plan-parts-schema.ts";
 
@@ -48,12 +49,14 @@ export const failedPairSchema = z.object({
   trees: trees(),
   span_m: amount(),
   because: z.array(findingSchema),
+  alternatives: z.optional(alternativesSchema),
 });
 
 export const refusedPinSchema = z.object({
   sleeper: name(),
   trees: trees(),
   because: z.array(findingSchema),
+  alternatives: z.optional(alternativesSchema),
 });
 
 /** Beside a plan that mends one before: who moves in it, and what planning anew would come to. */

@@ -4,7 +4,9 @@ import {
   type Hang,
   type HangNote,
   type HangQuantity,
+  type HangSettling,
   type StrapHang,
+  type StrapParts,
 } from "@nightspan/core";
 import { convert, present } from "./optional.ts";
 import type { HangFile } from "./plan-schema.ts";
@@ -27,6 +29,7 @@ export function hangFile(hang: Hang, groundKnown = true): HangFile {
     foot_raise_m: tidy(hang.footRaiseM),
     level_foot_over_head_m: tidy(hang.levelFootOverHeadM),
     settle_m: convert(hang.settleM, tidy),
+    settling: hang.settling === undefined ? undefined : settlingFile(hang.settling),
     ok: okFile(hang.ok, quantities),
     band: bandFile(hang.band, quantities),
     notes: hang.notes.length > 0 ? hang.notes.map(noteFile) : undefined,
@@ -38,8 +41,10 @@ function noteFile(note: HangNote): string {
   return "limit" in note ? `${note.key}/${note.limit}` : note.key;
 }
 
-function strapFile(strap: StrapHang): Required<HangFile["head"]> {
-  return {
+type StrapFile = HangFile["head"];
+
+function strapFile(strap: StrapHang): StrapFile {
+  return present({
     strap_height_m: tidy(strap.strapHeightM),
     above_level_m: tidy(strap.aboveLevelM),
     strap_length_m: tidy(strap.strapLengthM),
@@ -48,7 +53,28 @@ function strapFile(strap: StrapHang): Required<HangFile["head"]> {
     pull_n: tidy(strap.pullN),
     sideways_n: tidy(strap.sidewaysN),
     down_n: tidy(strap.downN),
+    parts: strap.parts === undefined ? undefined : partsFile(strap.parts),
+  });
+}
+
+function partsFile({ roundTrunkM, tieM, offBarkM, connectorM, slingM }: StrapParts): StrapFile["parts"] {
+  return {
+    round_trunk_m: tidy(roundTrunkM),
+    tie_m: tidy(tieM),
+    off_bark_m: tidy(offBarkM),
+    connector_m: tidy(connectorM),
+    sling_m: tidy(slingM),
   };
+}
+
+function settlingFile(settling: HangSettling): HangFile["settling"] {
+  return present({
+    head_stretch_m: tidy(settling.headStretchM),
+    foot_stretch_m: tidy(settling.footStretchM),
+    ten_minutes_m: tidy(settling.tenMinutesM),
+    overnight_m: tidy(settling.overnightM),
+    wet_nylon_m: convert(settling.wetNylonM, tidy),
+  });
 }
 
 /** Each quantity's name in the file. */

@@ -8,6 +8,7 @@ import {
   type PlanRepair,
   type RobustCount,
 } from "@nightspan/core";
+import { alternativesFile } from "./alternatives-file.ts";
 import { explanationFile, repairFile, unplacedFile } from "./explanation-file.ts";
 import { findingFile } from "./finding-file.ts";
 import { hangFile } from "./hang-file.ts";
@@ -81,6 +82,7 @@ function berthFile(berth: PlannedBerth): PlanFile["berths"][number] {
     kit: Object.keys(berth.kit).length === 0 ? undefined : { ...berth.kit },
     set_by: berth.setBy,
     ...berthParts(berth),
+    alternatives: berth.alternatives === undefined ? undefined : alternativesFile(berth.alternatives),
     verdict: berth.verdict,
     findings: berth.findings.map(findingFile),
   });

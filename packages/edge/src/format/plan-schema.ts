@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { alternativesSchema } from "./alternatives-schema.ts";
 import {
   bottleneckSchema,
   counterfactualSchema,
@@ -29,6 +30,15 @@ const strapSchema = z.object({
   pull_n: amount(),
   sideways_n: amount(),
   down_n: amount(),
+  parts: z.optional(
+    z.object({
+      round_trunk_m: amount(),
+      tie_m: amount(),
+      off_bark_m: amount(),
+      connector_m: amount(),
+      sling_m: amount(),
+    }),
+  ),
 });
 
 /** Where nobody knows the ground between the trees, the foot strap is told from level alone. */
@@ -46,6 +56,15 @@ export const hangSchema = z.object({
   foot_raise_m: amount(),
   level_foot_over_head_m: amount(),
   settle_m: z.optional(amount()),
+  settling: z.optional(
+    z.object({
+      head_stretch_m: amount(),
+      foot_stretch_m: amount(),
+      ten_minutes_m: amount(),
+      overnight_m: amount(),
+      wet_nylon_m: z.optional(amount()),
+    }),
+  ),
   ok: z.record(name(), okSchema),
   band: z.record(name(), z.tuple([amount(), amount()])),
   notes: z.optional(z.array(name())),
@@ -120,6 +139,7 @@ const berthSchema = z.object({
   buddy: z.optional(buddySchema),
   tarp: z.optional(tarpSchema),
   warmth: z.optional(warmthSchema),
+  alternatives: z.optional(alternativesSchema),
   verdict: verdict(),
   findings: z.array(findingSchema),
 });
@@ -169,6 +189,7 @@ export const planSchema = z.object({
       sleeper: name(),
       because: z.array(findingSchema),
       pairs: z.optional(z.array(failedPairSchema)),
+      alternatives: z.optional(z.array(alternativesSchema)),
     }),
   ),
   counterfactuals: z.optional(z.array(counterfactualSchema)),

@@ -1,6 +1,7 @@
 import type { Plan, Unplaced } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
+import { sayAlternatives } from "./say-alternatives.ts";
 import { sayFailedPairs } from "./say-failed-pairs.ts";
 import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
@@ -13,14 +14,15 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
   return [
     ...supplySteps(plan).map(stepLine),
     ...(plan.placed === plan.asked ? [] : sayProof(plan)),
-    ...plan.unplaced.flatMap((one) => pairLines(one, names)),
+    ...plan.unplaced.flatMap((one) => [...pairLines(one, names), ...insteadLines(one, names)]),
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
     ...costLines(plan),
     ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
-    ...plan.berths.flatMap(({ id, spanM, hang, findings }) => [
+    ...plan.berths.flatMap(({ id, spanM, hang, findings, alternatives }) => [
       `Berth ${id}, ${length(spanM)}:`,
       ...hang.notes.map((note) => `  ${sayHangNote(note)}`),
       ...findings.map((finding) => `  ${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
+      ...(alternatives === undefined ? [] : sayAlternatives(alternatives, names).map((line) => `  ${line}`)),
     ]),
   ];
 }
@@ -39,4 +41,10 @@ function pairLines(one: Unplaced, names: Names): readonly string[] {
   const pairs = sayFailedPairs(one, names);
   if (pairs.length === 0) return [];
   return [`Pairs that nearly serve ${names.sleeper(one.sleeper)}:`, ...pairs.map((pair) => `  ${pair}`)];
+}
+
+function insteadLines({ sleeper, alternatives = [] }: Unplaced, names: Names): readonly string[] {
+  if (alternatives.length === 0) return [];
+  const lines = alternatives.flatMap((one) => sayAlternatives(one, names));
+  return [`What else could be done for ${names.sleeper(sleeper)}:`, ...lines.map((line) => `  ${line}`)];
 }

@@ -7,7 +7,7 @@ export type Verdict = "clear" | "look-again" | "do-not-hang";
 export type Sense = "at-most" | "at-least";
 
 /** Units a finding may carry. `1` is a plain number or ratio. */
-export type FindingUnit = "N" | "kg" | "m" | "rad" | "Pa" | "m/s" | "1";
+export type FindingUnit = "N" | "kg" | "m" | "rad" | "Pa" | "m/s" | "K" | "1";
 
 /**
  * One comparison, told once and shown everywhere: text, drawing and page read the same record.

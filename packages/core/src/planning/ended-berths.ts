@@ -8,7 +8,8 @@ import { headIsSecond } from "./hang-request.ts";
 import { NO_GROUND } from "./no-ground.ts";
 import { planBerth, type EndedBerth } from "./plan-berth.ts";
 import type { PreparedCamp } from "./prepare-camp.ts";
-import { isSpare } from "./spare-sleepers.ts";
+import { campTarps, withRidgePulls } from "./shelter/camp-tarps.ts";
+import { isSpare, isSpareId } from "./spare-sleepers.ts";
 import type { SpanExtras } from "./span-window.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
 
@@ -41,8 +42,14 @@ export function endedBerths(
       },
     ];
   });
-  const pulls = trunkPulls(hung);
-  return hung.map((berth) => planBerth({ ...berth, camp, hazards, anchors: ground.anchors, pulls }));
+  const slept = hung.filter(({ kit }) => !isSpareId(kit.sleeper.id));
+  const tarps = campTarps(camp, ground, slept);
+  const pulls = withRidgePulls(trunkPulls(hung), slept, tarps);
+  const common = { camp, hazards, anchors: ground.anchors, pulls };
+  return hung.map((berth) => {
+    const shelter = tarps.get(berth.id);
+    return planBerth({ ...berth, ...common, ...(shelter === undefined ? {} : { shelter }) });
+  });
 }
 
 /** What besides the hang may end a berth's window of spans: room for the tarp, bending of a trunk that is known. */

@@ -1,4 +1,4 @@
-import { worstVerdict } from "../outcome/finding.ts";
+import { worstFirst, worstVerdict } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { BerthKit, PlannedBerth } from "../plan/plan.ts";
 import type { Looked } from "../site/tree.ts";
@@ -11,6 +11,7 @@ import type { Hazards } from "./findings/surroundings.ts";
 import { berthFindings } from "./findings/berth-findings.ts";
 import { headIsSecond } from "./hang-request.ts";
 import { byCodeUnit } from "./order.ts";
+import type { ShelteredBerth } from "./shelter/camp-tarps.ts";
 import type { TrunkPull } from "./trunk-pulls.ts";
 
 export interface BerthParts {
@@ -26,6 +27,8 @@ export interface BerthParts {
   readonly spanWindow?: OkRange;
   /** All that pulls at each tree of the plan, by the index of its anchor. */
   readonly pulls: ReadonlyMap<number, readonly TrunkPull[]>;
+  /** The tarp, and what is to be said of it; absent where nobody asked. */
+  readonly shelter?: ShelteredBerth;
 }
 
 /** One berth of the plan, and its two ends for the count of trees looked at. */
@@ -43,10 +46,12 @@ export function planBerth(parts: BerthParts): EndedBerth {
   const setBy = whoSets(camp, kit, Math.max(hang.head.strapHeightM, hang.foot.strapHeightM));
   const trunks = trunksOf(parts, isSecond);
   const window = parts.spanWindow === undefined ? {} : { spanWindow: parts.spanWindow };
-  const findings = berthFindings(
+  const { tarp, findings: aboutTarp } = parts.shelter ?? NO_SHELTER;
+  const aboutHang = berthFindings(
     { id, camp, place, head, foot, kit, hang, request, limits, setBy, trunks, ...window },
     parts.hazards,
   );
+  const findings = [...aboutHang, ...aboutTarp].sort(worstFirst);
   const bearingRad =
     place.bearingRad === undefined || !isSecond ? place.bearingRad : reversed(place.bearingRad);
   const berth: PlannedBerth = {
@@ -63,12 +68,15 @@ export function planBerth(parts: BerthParts): EndedBerth {
     request,
     ...window,
     kit: kitIds(kit),
+    ...(tarp === undefined ? {} : { tarp }),
     setBy,
     verdict: worstVerdict(findings.map(({ verdict }) => verdict)),
     findings,
   };
   return { berth, ends: [head, foot] };
 }
+
+const NO_SHELTER: ShelteredBerth = { findings: [] };
 
 function endOf({ anchors, place, camp }: BerthParts, end: 0 | 1): BerthEnd {
   const anchor = anchors[end === 0 ? place.first : place.second];

@@ -1,4 +1,4 @@
-import { worstVerdict } from "../outcome/finding.ts";
+import { worstVerdict, type Finding } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import { CAUTION_KEYS } from "../plan/cautions.ts";
 import type { Plan, PlanPart, PlannedBerth, Supply, TreesLookedAt } from "../plan/plan.ts";
@@ -18,6 +18,9 @@ import type { EndedBerth } from "./plan-berth.ts";
 import type { PreparedCamp } from "./prepare-camp.ts";
 import { isSpare, isSpareId, sparesAsked } from "./spare-sleepers.ts";
 import { spareBerth, spareFindings } from "./spare-berth.ts";
+import { findNightClock } from "./shelter/night-clock.ts";
+import { nightParts, shelterChecked } from "./shelter/night-parts.ts";
+import { storeParts } from "./store/store-parts.ts";
 import { unplacedSleepers } from "./unplaced.ts";
 import { campWarmth } from "./warmth/camp-warmth.ts";
 import { peopleFindings } from "./wish-findings.ts";
@@ -72,22 +75,27 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     ended.map(({ berth }) => berth),
     lyingAt(work, seats),
   );
-  const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt });
+  const night = findNightClock(camp, all.length);
+  const clock = night === undefined ? {} : { clock: night.clock };
+  const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt, ...clock });
   const { berths } = warmth;
   const spares = all.flatMap(({ berth }) => (isSpareId(berth.sleeper) ? [spareBerth(work, berth)] : []));
-  const asked = camp.sleepers.length;
   const people = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));
   const findings = [
-    ...campFindings(camp, berths.length, asked),
-    ...spareFindings(spares.length, sparesAsked(camp)),
-    ...deal.findings,
-    ...refusedPinFindings(work.pinsRefused),
+    ...countFindings(work, berths.length, spares.length),
     ...peopleFindings(people),
     ...warmth.findings,
+    ...(night?.clock.findings ?? []),
   ];
   const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
+  const store = storeParts(camp, berths, deal.dealing);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
-  const { checked, notChecked } = partsChecked(ended, ground, { warmth: warmth.checked });
+  const { checked, notChecked } = partsChecked(ended, ground, {
+    warmth: warmth.checked,
+    cuts: store.cuts !== undefined,
+    packing: store.packing !== undefined,
+    ...shelterChecked(ended, night?.clock),
+  });
   const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
   const told = toldCostTerms(places, work.terms, people, camp.rules.weights);
   const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
@@ -99,7 +107,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     treesLookedAt: treesLookedAt(ended),
     checked,
     notChecked,
-    asked,
+    asked: camp.sleepers.length,
     placed: berths.length,
     bound,
     cost: units / UNITS_PER_M,
@@ -115,11 +123,28 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     ),
     supply: supplyOf(work),
     ...(deal.dealing === undefined ? {} : { dealing: deal.dealing }),
+    ...store,
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
-    defaultsUsed: [...camp.defaultsUsed, ...deal.defaultsUsed, ...warmth.defaultsUsed],
+    ...nightParts(night?.clock),
+    defaultsUsed: [
+      ...camp.defaultsUsed,
+      ...deal.defaultsUsed,
+      ...warmth.defaultsUsed,
+      ...(night?.defaultsUsed ?? []),
+    ],
     findings,
     cautions: CAUTION_KEYS,
   };
+}
+
+/** How many lie, how many spares there are, what of kit and pins could not be kept. */
+function countFindings({ camp, deal, pinsRefused }: Work, placed: number, spares: number): Finding[] {
+  return [
+    ...campFindings(camp, placed, camp.sleepers.length),
+    ...spareFindings(spares, sparesAsked(camp)),
+    ...deal.findings,
+    ...refusedPinFindings(pinsRefused),
+  ];
 }
 
 /** Who lies where, spare berths left out. */

@@ -26,6 +26,17 @@ export function windAtHeight({ windMS, fromM, heightM, surrounding }: WindProfil
   return openWind(windMS, fromM, heightM);
 }
 
+/**
+ * The same for a gust, which reaches farther down into a wood: 0.3 of the open gust at 10 m.
+ *
+ * Shapes, units and range as `windAtHeight`
+ * Source   log-profile, forest-wind: the upper end of its spread (handbook/shelter.md)
+ */
+export function gustAtHeight({ windMS, fromM, heightM, surrounding }: WindProfileInput): number {
+  if (surrounding === "wood") return WOOD_GUST_SHARE * openWind(windMS, fromM, STATION_M);
+  return openWind(windMS, fromM, heightM);
+}
+
 function openWind(windMS: number, fromM: number, heightM: number): number {
   return (windMS * logHeight(heightM)) / logHeight(fromM);
 }
@@ -41,6 +52,7 @@ const LOWEST_M = 0.1;
 const STATION_M = 10;
 /** Source: forest-wind; spread 0.1 to 0.3. */
 const WOOD_SHARE = 0.2;
+const WOOD_GUST_SHARE = 0.3;
 
 export interface WindSpeed {
   readonly windMS: number;

@@ -14,7 +14,7 @@ export const findingSchema = z.object({
   sense: choice("at-most", "at-least"),
   demand: amount(),
   limit: amount(),
-  unit: choice("N", "kg", "m", "rad", "Pa", "m/s", "1"),
+  unit: choice("N", "kg", "m", "rad", "Pa", "m/s", "K", "1"),
   margin: z.optional(amount()),
   verdict: verdict(),
   about: z.optional(z.array(name())),

@@ -1,8 +1,9 @@
 import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
 import type { Names } from "./names.ts";
-import { angle, length, speed, trunk, width } from "./quantities.ts";
-import { findLimit, sayLimit } from "./say-limit.ts";
+import { SHELTER_SENTENCES } from "./say-shelter.ts";
 import { WARMTH_SENTENCES } from "./say-warmth.ts";
+import { angle, length, trunk, width } from "./quantities.ts";
+import { findLimit, sayLimit } from "./say-limit.ts";
 
 /**
  * One sentence for a finding. It never tells a person's weight nor a pull, so it may stand on papers too.
@@ -127,11 +128,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "people.adult-youth": (f, names) =>
     measured(`Between ${both(f, names)}, one of them under 18, it is`, f, distance),
   ...WARMTH_SENTENCES,
-  "night.stop-line-blank": (f) =>
-    f.verdict === "clear"
-      ? "The wind at which everybody gets up is agreed."
-      : "Nobody has set the gust at which everybody gets up. Set stop_gust_m_s.",
-  "night.gust": (f) => measured("Gusts are forecast at", f, speed),
+  ...SHELTER_SENTENCES,
   "defaults.assumed": (f) => `${f.demand} fields were silent and taken from the table of defaults.`,
 };
 
@@ -182,10 +179,11 @@ function sayReach(f: Told, names: Names): string {
 }
 
 /** A span outside the window, and what ends the window there. */
-function sayWindow(f: Told): string {
-  const limit = findLimit(f.about?.[0] ?? "");
-  const why = limit === undefined ? "" : ` There ${sayLimit(limit)}.`;
-  return `${measured("The trees stand", f, length, "apart")}${why}`;
+function sayWindow({ demand, limit: end, sense, about }: Told): string {
+  const limit = findLimit(about?.[0] ?? "");
+  const side = sense === "at-least" ? "Under" : "Over";
+  const why = limit === undefined ? "this does not hang" : sayLimit(limit);
+  return `The trees stand ${length(demand)} apart. ${side} ${length(end)} ${why}.`;
 }
 
 function sayPinRefused({ subject, about = [] }: Told, names: Names): string {

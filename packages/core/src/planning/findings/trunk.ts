@@ -30,7 +30,7 @@ function bending({ id, kit, trunks, ...berth }: BerthCase, end: End): Finding[] 
   const found = trunk({ species, dbhM: berth[end].dbhM, pullN: momentNm, heightM: 1, strapWidthM });
   if (!found.ok) return [];
   const { bendingPa, strengthPa } = found.value;
-  const others = trunks[end].map((pull) => pull.berth).filter((other) => other !== id);
+  const others = [...new Set(trunks[end].map((pull) => pull.berth))].filter((other) => other !== id);
   const finding = compare({
     rule: "tree.bending",
     source: "wood-handbook",

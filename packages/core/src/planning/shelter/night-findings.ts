@@ -1,0 +1,101 @@
+import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
+import type { Night } from "../../plan/camp.ts";
+import type { ClockHour, SunKind } from "../../plan/night-types.ts";
+
+export interface NightCase {
+  readonly night: Night;
+  readonly hours: readonly ClockHour[];
+  readonly coldPoolK: number;
+  readonly kind?: SunKind;
+}
+
+/** What is to be said of the night itself: gust against the stop line, hollow, dew, thunder, light. */
+export function nightFindings({ night, hours, coldPoolK, kind }: NightCase): Finding[] {
+  const gustMS = Math.max(night.gustMS, ...hours.map((hour) => hour.gustMS));
+  return [
+    ...(night.stopGustMS === undefined ? [] : [gust(gustMS, night.stopGustMS)]),
+    ...(coldPoolK < 0 ? [coldPool(-coldPoolK)] : []),
+    ...(hours.length === 0 ? [] : [condensation(hours)]),
+    ...(night.thunder === undefined ? [] : [thunder(THUNDER[night.thunder])]),
+    ...(kind === undefined || kind === "night" ? [] : [noDark(kind)]),
+  ];
+}
+
+/** The gust in the open, which the crowns feel, against the leader's own stop line. */
+function gust(demand: number, limit: number): Finding {
+  return compare({
+    rule: "night.gust",
+    source: "camp-file",
+    subject: "camp",
+    sense: "at-most",
+    demand,
+    limit,
+    unit: "m/s",
+  });
+}
+
+function coldPool(demand: number): Finding {
+  return kept(
+    {
+      rule: "night.cold-pool",
+      source: "cold-pool",
+      subject: "camp",
+      sense: "at-most",
+      demand,
+      limit: 1,
+      unit: "K",
+    },
+    "look-again",
+  );
+}
+
+/** Hours in which dew is likely or certain under a tarp. Not a fault: it says to leave an end open. */
+function condensation(hours: readonly ClockHour[]): Finding {
+  const demand = hours.filter((hour) => hour.condensation !== "unlikely").length;
+  return byRule(
+    {
+      rule: "night.condensation",
+      source: "berdahl-martin-1984",
+      subject: "camp",
+      sense: "at-most",
+      demand,
+      limit: hours.length,
+      unit: "1",
+    },
+    "clear",
+  );
+}
+
+const THUNDER = { none: 0, possible: 1, likely: 2 } as const;
+
+/** 0 none, 1 possible, 2 likely. */
+function thunder(demand: number): Finding {
+  return kept(
+    {
+      rule: "night.thunder",
+      source: "thunder-30-30",
+      subject: "camp",
+      sense: "at-most",
+      demand,
+      limit: 0,
+      unit: "1",
+    },
+    "look-again",
+  );
+}
+
+/** Told, no fault: 1 where the sun does not rise, 0 where it does not get dark. */
+function noDark(kind: SunKind): Finding {
+  return byRule(
+    {
+      rule: "night.no-dark",
+      source: "meeus-1998",
+      subject: "camp",
+      sense: "at-most",
+      demand: kind === "no-day" ? 1 : 0,
+      limit: 0,
+      unit: "1",
+    },
+    kind === "no-day" ? "look-again" : "clear",
+  );
+}

@@ -47,6 +47,8 @@ const FIGURE_WORDS: Readonly<Record<Exclude<SymptomFigureKey, "turns-more">, str
   "cloth-pull-steeper": "The same with the straps 3° steeper",
   creep: "Each side gives in the first night",
   settle: "That lowers the cloth by",
+  "settle-ten-minutes": "Of it in the first ten minutes",
+  "settle-overnight": "And from then until the morning",
   "drop-found": "The seat is lower than planned by",
   "low-point-evening": "Lowest cloth in the evening",
   "low-point-morning": "Lowest cloth in the morning",

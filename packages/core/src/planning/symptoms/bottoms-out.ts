@@ -16,11 +16,14 @@ export const BOTTOMS_OUT: SymptomRule = {
   look({ model, measured }) {
     const { planned, request } = model;
     const morning = model.come(plus(AS_PLANNED, nightsCreep(model))).state;
+    const afterTen = model.come(plus(AS_PLANNED, beddedIn(model))).state;
     const settleM = planned.state.lowPointM - morning.lowPointM;
     const low = request.limits.lowPointMinM;
     const figures: SymptomFigure[] = [
       { figure: "creep", value: meanCreep(model), unit: "m" },
       { figure: "settle", value: settleM, unit: "m" },
+      { figure: "settle-ten-minutes", value: planned.state.lowPointM - afterTen.lowPointM, unit: "m" },
+      { figure: "settle-overnight", value: afterTen.lowPointM - morning.lowPointM, unit: "m" },
       { figure: "low-point-evening", value: planned.state.lowPointM, unit: "m", low },
       { figure: "low-point-morning", value: morning.lowPointM, unit: "m", low },
     ];
@@ -36,6 +39,12 @@ export const BOTTOMS_OUT: SymptomRule = {
 
 /** A drop of more than twice the likely settle is no creep: a knot slips, or a tree gives. Spread of the creep. */
 const MORE_THAN_CREEP = 2;
+
+/** What each strap gives in the first ten minutes. */
+function beddedIn({ request }: HungModel): Partial<HangDeviation> {
+  const beddedM = BEDDING_IN_M[request.suspension.type];
+  return { headStrapM: beddedM, footStrapM: beddedM };
+}
 
 /** What each strap gives in the first night. */
 function nightsCreep({ planned, request }: HungModel): Partial<HangDeviation> {

@@ -48,6 +48,8 @@ export type SymptomFigureKey =
   // the night
   | "creep"
   | "settle"
+  | "settle-ten-minutes"
+  | "settle-overnight"
   | "drop-found"
   | "low-point-evening"
   | "low-point-morning"

@@ -119,6 +119,9 @@ describe("bottoms out overnight", () => {
       expect(figure("settle", answer) / expected).toBeLessThan(1.15);
       const drop = figure("low-point-evening", answer) - figure("low-point-morning", answer);
       expect(drop).toBeCloseTo(figure("settle", answer), 12);
+      const [first, later] = [figure("settle-ten-minutes", answer), figure("settle-overnight", answer)];
+      expect(first + later).toBeCloseTo(figure("settle", answer), 12);
+      expect(Math.min(first, later)).toBeGreaterThan(0);
     }
   });
 

@@ -34,4 +34,6 @@ export interface AdjustOptions {
 export interface ImportOptions {
   readonly into: string;
   readonly skipBad?: boolean;
+  /** A file that says where in somebody else's JSON a forecast stands. */
+  readonly mapping?: string;
 }

@@ -28,6 +28,7 @@ export function makeProgram(io: Io, end: (code: number) => void): Command {
   addAdjust(program, session);
   addCheck(program, session);
   addImport(program, session);
+  addExport(program, session);
   addModel(program, session);
   addSchema(program, session);
   return program;
@@ -102,14 +103,27 @@ function addImport(program: Command, session: Session): void {
   program
     .command("import")
     .description(
-      "put trees from a CSV, GeoJSON or GPX file into a camp file, in place of those that are there",
+      "put trees, a forecast, kit or inspections from a list into a camp file, in place of what is there",
     )
-    .argument("<FILE>", "the trees")
+    .argument("<FILE>", "the list: CSV, GeoJSON, GPX, CoverageJSON or JSON")
     .requiredOption("--into <CAMP>", "the camp file; its last state goes to CAMP.before")
     .option("--skip-bad", "leave out rows that cannot be used")
+    .option("--mapping <FILE>", "where in any other JSON a forecast stands")
     .action(async (file: string, options: ImportOptions) => {
       const { importCommand } = await import("./commands/import.ts");
       session.end(importCommand(file, options, session.io));
+    });
+}
+
+function addExport(program: Command, session: Session): void {
+  program
+    .command("export")
+    .description("print one list of a camp as CSV: trees, kit, inspections or forecast")
+    .argument("<CAMP>", "the camp file")
+    .argument("<LIST>", "trees, kit, inspections or forecast")
+    .action(async (camp: string, list: string) => {
+      const { exportCommand } = await import("./commands/export.ts");
+      session.end(exportCommand(camp, list, session.io));
     });
 }
 

@@ -9,6 +9,8 @@ const BAD = "id,x_m,y_m,dbh_cm\n1,0,0,30\n2,x,0,30\n3,8,0,\n";
 interface Camp {
   readonly name: string;
   readonly owls?: number;
+  readonly night: object;
+  readonly kit: readonly { readonly id: string; readonly inspections?: readonly object[] }[];
   readonly ground: {
     readonly trees: readonly { readonly id: string }[];
     readonly obstacles: readonly object[];
@@ -89,7 +91,66 @@ describe("import", () => {
     expect(readdirSync(here).sort()).toEqual(["c.camp.json", "none.csv", "trees.csv"]);
   });
 
-  it("reads GeoJSON and GPX by the file's name", async () => {
+  it("puts a forecast, kit and inspections in, and export takes the same lists out", async () => {
+    const here = start(
+      "at,air_c,wind_m_s,gust_m_s\n2027-05-14T21:00Z,5,2,6\n2027-05-14T22:00Z,4,2,7\n",
+      "sky.csv",
+    );
+    const put = (file: string, ...more: string[]) =>
+      ran(["import", file, "--into", "c.camp.json", ...more], { cwd: here });
+    const sky = await put("sky.csv");
+    expect(sky).toMatchObject({ code: 0, err: "" });
+    expect(sky.out).toContain("2 hours of forecast from sky.csv in place of");
+    expect(camp(here).night).toMatchObject({
+      low_c: 4,
+      high_c: 5,
+      gust_m_s: 7,
+      hours: [{ air_c: 5 }, { air_c: 4 }],
+    });
+    const out = await ran(["export", "c.camp.json", "kit"], { cwd: here });
+    writeFileSync(join(here, "kit.csv"), out.out);
+    const before = camp(here);
+    expect((await put("kit.csv")).code).toBe(0);
+    expect(camp(here)).toEqual(before);
+    const [first] = camp(here).kit;
+    writeFileSync(
+      join(here, "looks.csv"),
+      `item,on,by,action,finding\n${first?.id ?? ""},2027-05-01,Maren,pass,sound\n`,
+    );
+    expect((await put("looks.csv")).code).toBe(0);
+    expect(camp(here).kit[0]?.inspections).toEqual([
+      { on: "2027-05-01", by: "Maren", action: "pass", finding: "sound" },
+    ]);
+    expect((await ran(["export", "c.camp.json", "socks"], { cwd: here })).code).toBe(2);
+  });
+
+  it("reads any JSON by a mapping", async () => {
+    const sky = { t: ["2027-05-14T21:00Z"], k: [278.15], v: [36] };
+    const mapping = {
+      format: "nightspan-mapping/1",
+      at: { path: "t" },
+      air_c: { path: "k", unit: "K" },
+      wind_m_s: { path: "v", unit: "km/h" },
+    };
+    const here = start(JSON.stringify(sky), "sky.json");
+    writeFileSync(join(here, "map.json"), JSON.stringify(mapping));
+    const plain = await ran(["import", "sky.json", "--into", "c.camp.json"], { cwd: here });
+    expect(plain.code).toBe(2);
+    expect(plain.err).toContain("--mapping");
+    const mapped = await ran(["import", "sky.json", "--into", "c.camp.json", "--mapping", "map.json"], {
+      cwd: here,
+    });
+    expect(mapped.code).toBe(0);
+    expect(camp(here).night).toMatchObject({ low_c: 5, wind_m_s: 10 });
+    writeFileSync(join(here, "map.json"), "{}");
+    const bad = await ran(["import", "sky.json", "--into", "c.camp.json", "--mapping", "map.json"], {
+      cwd: here,
+    });
+    expect(bad.code).toBe(2);
+    expect(bad.err).toMatch(/^map\.json: format: /);
+  });
+
+  it("reads GeoJSON and GPX", async () => {
     const features = [
       {
         type: "Feature",

@@ -1,17 +1,17 @@
 import { relative, resolve } from "node:path";
-import type { Outcome } from "@nightspan/core";
+import { succeed, type Outcome } from "@nightspan/core";
 import {
-  importTrees,
   openCamp,
+  parseJson,
   readCamp,
-  readTreesCsv,
-  readTreesGeoJson,
-  readTreesGpx,
+  readList,
+  readMapping,
   sayRefusal,
   writeCamp,
   type BadRow,
-  type OpenedCamp,
-  type TreeList,
+  type CampDocument,
+  type ForecastMapping,
+  type ReadList,
 } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
 import { freeName } from "../files/free-name.ts";
@@ -21,44 +21,48 @@ import type { Io } from "../io.ts";
 import type { ImportOptions } from "../options.ts";
 import { tellRefusals } from "../refusals.ts";
 
-/** `import`: trees from a list into a camp file; its last state goes to CAMP.before first, and no older one is lost. */
-export function importCommand(path: string, { into, skipBad }: ImportOptions, io: Io): ExitCode {
+/**
+ * `import`: trees, a forecast, kit or inspections from a list into a camp file; its last state goes to CAMP.before
+ * first, and no older one is lost.
+ */
+export function importCommand(path: string, { into, skipBad, mapping }: ImportOptions, io: Io): ExitCode {
   const text = readInput(io.cwd, path);
-  const list = text.ok ? readList(path, text.value) : text;
   const before = readInput(io.cwd, into);
   const opened = before.ok ? readCamp(before.value) : before;
-  if (!list.ok || !before.ok || !opened.ok) {
-    if (!list.ok) tellRefusals(path, list.refusals, io);
-    return opened.ok ? EXIT.input : tellRefusals(into, opened.refusals, io);
-  }
-  if (!mayGoOn(path, list.value, skipBad === true, io)) return EXIT.input;
-  return write(path, list.value, opened.value, { path: into, text: before.value }, io);
+  const mapped = mapping === undefined ? succeed(undefined) : mappingOf(mapping, io);
+  if (!text.ok) tellRefusals(path, text.refusals, io);
+  if (!opened.ok) tellRefusals(into, opened.refusals, io);
+  if (!mapped.ok) tellRefusals(mapping ?? "", mapped.refusals, io);
+  if (!text.ok || !before.ok || !opened.ok || !mapped.ok) return EXIT.input;
+  const list = readList(text.value, opened.value.document, mapped.value);
+  if (!list.ok) return tellRefusals(path, list.refusals, io);
+  const changed = mayGoOn(path, list.value, skipBad === true, io);
+  if (changed === undefined) return EXIT.input;
+  return write(path, { ...list.value, camp: changed }, { path: into, text: before.value }, io);
 }
 
-function readList(path: string, text: string): Outcome<TreeList> {
-  const kind = /\.(\w+)$/.exec(path.toLowerCase())?.[1];
-  switch (kind) {
-    case "geojson":
-    case "json":
-      return readTreesGeoJson(text);
-    case "gpx":
-      return readTreesGpx(text);
-    default:
-      return readTreesCsv(text);
-  }
+function mappingOf(path: string, io: Io): Outcome<ForecastMapping> {
+  const text = readInput(io.cwd, path);
+  const parsed = text.ok ? parseJson(text.value) : text;
+  return parsed.ok ? readMapping(parsed.value) : parsed;
 }
 
 /** Tells every bad row; nothing is imported beside one unless the user says so. */
-function mayGoOn(path: string, { rows, bad, leftOut }: TreeList, skipBad: boolean, io: Io): boolean {
+function mayGoOn(
+  path: string,
+  { bad, leftOut, camp }: ReadList,
+  skipBad: boolean,
+  io: Io,
+): CampDocument | undefined {
   for (const column of leftOut) io.err(`${path}: ${column}: means nothing here; left out\n`);
   io.err(bad.flatMap((row) => badLines(path, row)).join(""));
-  if (bad.length === 0) return true;
-  if (rows.length > 0 && skipBad) {
+  if (bad.length === 0) return camp;
+  if (camp !== undefined && skipBad) {
     io.err(`${path}: ${bad.length} left out\n`);
-    return true;
+    return camp;
   }
-  if (rows.length > 0) io.err(`${path}: nothing imported; --skip-bad leaves those rows out\n`);
-  return false;
+  if (camp !== undefined) io.err(`${path}: nothing imported; --skip-bad leaves those rows out\n`);
+  return undefined;
 }
 
 function badLines(path: string, { place, refusals }: BadRow): readonly string[] {
@@ -70,17 +74,28 @@ interface Target {
   readonly text: string;
 }
 
-function write(path: string, list: TreeList, { document }: OpenedCamp, into: Target, io: Io): ExitCode {
-  const changed = importTrees(document, list);
-  const judged = openCamp(changed);
+type Changed = ReadList & { readonly camp: CampDocument };
+
+function write(path: string, list: Changed, into: Target, io: Io): ExitCode {
+  const judged = openCamp(list.camp);
   if (!judged.ok) return tellRefusals(path, judged.refusals, io);
   const file = resolve(io.cwd, into.path);
   const before = freeName(`${file}.before`);
   writeFiles([{ path: before, content: into.text }]);
-  writeFiles([{ path: file, content: writeCamp(changed) }]);
-  const had = document.ground?.trees?.length ?? 0;
-  io.out(
-    `${into.path}: ${list.rows.length} trees from ${path} in place of ${had}; as it was: ${relative(io.cwd, before)}\n`,
-  );
+  writeFiles([{ path: file, content: writeCamp(list.camp) }]);
+  if (list.otherNights > 0) io.err(`${path}: ${list.otherNights} hours of another night left out\n`);
+  const done = `${counted(list)} from ${path} in place of ${list.before}`;
+  io.out(`${into.path}: ${done}; as it was: ${relative(io.cwd, before)}\n`);
   return EXIT.done;
+}
+
+function counted({ kind, rows }: ReadList): string {
+  const words = {
+    trees: ["tree", "trees"],
+    forecast: ["hour of forecast", "hours of forecast"],
+    kit: ["line of kit", "lines of kit"],
+    inspections: ["inspection", "inspections"],
+  } as const;
+  const [one, more] = words[kind];
+  return `${rows} ${rows === 1 ? one : more}`;
 }

@@ -4,7 +4,7 @@ import { id } from "./ground-schema.ts";
 
 const pieceNumber = () => text("the number of a piece", 40);
 
-const inspectionSchema = record("an inspection", {
+export const inspectionSchema = record("an inspection", {
   by: text("a name"),
   on: day(),
   finding: text("what was found", 1_000),

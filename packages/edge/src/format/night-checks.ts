@@ -2,6 +2,10 @@ import type { Refusal } from "@nightspan/core";
 import { findInstant, isTime, isTimezone } from "./instant.ts";
 import { field, listAt, numberAt, textAt } from "./raw.ts";
 
+/** What a time lacks that nobody can place. */
+export const AT_FAULT =
+  "the camp's date and place.timezone, or a time with day and offset, such as 2027-05-14T21:00Z";
+
 /** Faults between the fields of place and night: bounds out of order, times that cannot be placed or come twice. */
 export function nightChecks(document: unknown): readonly Refusal[] {
   const place = field(document, "place");
@@ -35,9 +39,7 @@ export function hourChecks(
     if (time === undefined || !isTime(time)) return faults;
     const instant = findInstant(time, clock);
     if (instant === undefined) {
-      const need =
-        "the camp's date and place.timezone, or a time with day and offset, such as 2027-05-14T21:00Z";
-      return [...faults, { field: `${at}.at`, got: time, need }];
+      return [...faults, { field: `${at}.at`, got: time, need: AT_FAULT }];
     }
     const before = first.get(instant);
     if (before === undefined) first.set(instant, index);

@@ -6,7 +6,7 @@ const air = () => number(-60, 50, "°C");
 const wind = () => number(0, 80, "m/s");
 const rain = () => number(0, 200, "mm/h");
 
-export const hourSchema = record("one hour of the forecast", {
+const hourSchema = record("one hour of the forecast", {
   at: z.string({ error: AT_NEED }).check(z.refine(isTime, AT_NEED), z.describe(AT_NEED)),
   air_c: air(),
   wind_m_s: z.optional(wind()),
@@ -14,8 +14,15 @@ export const hourSchema = record("one hour of the forecast", {
   rain_mm_h: z.optional(rain()),
 });
 
-/** What a forecast says of the whole night. */
-export const WHOLE_NIGHT = {
+/** One hour as a list of a forecast may tell it; what a camp file's hour does not hold goes into the whole night. */
+export const forecastHourSchema = z.extend(hourSchema, {
+  wind_from_deg: z.optional(number(0, 360, "degrees")),
+  humidity: z.optional(number(0, 1)),
+  cloud: z.optional(number(0, 1)),
+  thunder: z.optional(choice("none", "possible", "likely")),
+});
+
+export const nightSchema = record("the night", {
   low_c: air(),
   high_c: z.optional(air()),
   wind_m_s: wind(),
@@ -28,10 +35,6 @@ export const WHOLE_NIGHT = {
   station_elevation_m: z.optional(number(-500, 9_000, "m")),
   thunder: z.optional(choice("none", "possible", "likely")),
   hours: z.optional(list(hourSchema, "hours", 0, 240)),
-};
-
-export const nightSchema = record("the night", {
-  ...WHOLE_NIGHT,
   stop_gust_m_s: z.optional(wind()),
   thunder_rule: z.optional(
     record("flash_to_bang_s and wait_min", {

@@ -1,4 +1,13 @@
-export { importTrees, type BadRow, type TreeList } from "./tree-list.ts";
+export type { BadRow } from "./raw-row.ts";
+export { importTrees, type TreeList } from "./tree-list.ts";
 export { readTreesCsv } from "./trees-csv.ts";
 export { readTreesGeoJson } from "./trees-geojson.ts";
 export { readTreesGpx } from "./trees-gpx.ts";
+export type { Forecast } from "./forecast.ts";
+export { readMapping, type ForecastMapping } from "./forecast-mapped.ts";
+export { csvHeadings } from "./csv-table.ts";
+export { importForecast, readForecast } from "./read-forecast.ts";
+export { importInspections, readInspectionsCsv, writeInspectionsCsv } from "./inspections-csv.ts";
+export { importKit, readKitCsv, writeKitCsv, type KitList } from "./kit-csv.ts";
+export { readList, type ListKind, type ReadList } from "./read-list.ts";
+export { LISTS } from "./write-lists.ts";

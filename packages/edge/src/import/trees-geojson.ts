@@ -2,8 +2,9 @@ import { refuse, succeed, type Outcome } from "@nightspan/core";
 import { parseJson } from "../format/json-text.ts";
 import { field, listAt, textAt } from "../format/raw.ts";
 import { findGlobePlace, onPlane, type GlobePlace } from "./globe-place.ts";
-import { gathered, TREE_FIELDS } from "./cells.ts";
-import { judgeRows, type RawRow, type TreeList } from "./tree-list.ts";
+import type { RawRow } from "./raw-row.ts";
+import { gathered, TREE_FIELDS } from "./tree-columns.ts";
+import { judgeRows, type TreeList } from "./tree-list.ts";
 
 /**
  * Trees from GeoJSON points (longitude, latitude) with the camp file's field names as properties; the id may also
@@ -58,10 +59,9 @@ function rawRow(feature: unknown, index: number, place: GlobePlace | undefined, 
 }
 
 function leftOut(features: readonly unknown[]): readonly string[] {
-  const known: readonly string[] = TREE_FIELDS;
   const names = features.flatMap((feature) => {
     const properties = field(feature, "properties");
     return typeof properties === "object" && properties !== null ? Object.keys(properties) : [];
   });
-  return [...new Set(names)].filter((name) => !known.includes(name));
+  return [...new Set(names)].filter((name) => !TREE_FIELDS.includes(name));
 }

@@ -1,6 +1,7 @@
 import { refuse, succeed, type Outcome, type Refusal } from "@nightspan/core";
 import { findGlobePlace, onPlane, type GlobePlace } from "./globe-place.ts";
-import { judgeRows, type RawRow, type TreeList } from "./tree-list.ts";
+import type { RawRow } from "./raw-row.ts";
+import { judgeRows, type TreeList } from "./tree-list.ts";
 import { readWaypoints, type Waypoint } from "./waypoints.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { refuse, type Outcome } from "../outcome/outcome.ts";
+import { refuse, type Failure, type Outcome } from "../outcome/outcome.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
 import { LENGTH_SLACK_M } from "../quantity/constants.ts";
 import { hang } from "../statics/hang.ts";
@@ -42,7 +42,7 @@ export class HangDesk {
     if (known !== undefined) return known;
     const screened = this.screened(classIndex, this.pair(place));
     const serves =
-      screened && (!this.mightPullTooHard(classIndex, place) || this.hangOf(classIndex, place).ok);
+      screened && !(this.mightPullTooHard(classIndex, place) && this.pullsTooHard(classIndex, place));
     this.quick.set(key, serves);
     return serves;
   }
@@ -53,6 +53,19 @@ export class HangDesk {
     if (!core.ok) return Infinity;
     const { headHeightM, footHeightM } = core.value.trial.setting;
     return Math.max(headHeightM, footHeightM);
+  }
+
+  /** What the hang does to the first and to the second tree; nothing where it is refused. */
+  pullsAt(classIndex: number, place: number): readonly [EndPull, EndPull] | undefined {
+    const there = this.places[place];
+    const core = this.coreOf(classIndex, this.pair(place));
+    if (there === undefined || !core.ok) return undefined;
+    const { straps, setting } = core.value.trial;
+    const sidewaysN = straps.lying.alongN;
+    return endPulls(there, {
+      head: { sidewaysN, strapHeightM: setting.headHeightM },
+      foot: { sidewaysN, strapHeightM: setting.footHeightM },
+    });
   }
 
   /** The hang in full, or every reason why this class cannot hang there. */
@@ -98,12 +111,22 @@ export class HangDesk {
     return sidewaysN > this.pulls.forceN || momentNm > Math.min(...this.pulls.momentNm(place));
   }
 
+  private pullsTooHard(classIndex: number, place: number): boolean {
+    const pulls = this.pullsAt(classIndex, place);
+    return pulls !== undefined && this.overPull(pulls, place) !== undefined;
+  }
+
   private withinPulls(found: Hang, place: number): Outcome<Hang> {
     const there = this.places[place];
-    if (this.pulls === undefined || there === undefined) return { ok: true, value: found };
+    const over = there === undefined ? undefined : this.overPull(endPulls(there, found), place);
+    return over ?? { ok: true, value: found };
+  }
+
+  private overPull(pulls: readonly EndPull[], place: number): Failure | undefined {
+    if (this.pulls === undefined) return undefined;
     const { forceN } = this.pulls;
     const bends = this.pulls.momentNm(place);
-    for (const [end, { sidewaysN, momentNm }] of endPulls(there, found).entries()) {
+    for (const [end, { sidewaysN, momentNm }] of pulls.entries()) {
       const most = bends[end] ?? Infinity;
       if (sidewaysN > forceN * (1 + PULL_SLACK)) {
         return refuse("sidewaysN", sidewaysN, `at most ${forceN} N at a tree`, "tree-pull");
@@ -112,7 +135,7 @@ export class HangDesk {
         return refuse("momentNm", momentNm, `at most ${most} N m at that trunk`, "trunk-bend");
       }
     }
-    return { ok: true, value: found };
+    return undefined;
   }
 
   private screened(classIndex: number, pair: HangPair): boolean {

@@ -2,7 +2,7 @@ import type { CampPlace, CampPlaces } from "./camp-places-types.ts";
 import { reversed } from "./bearing.ts";
 import type { FitClass } from "./fit-classes.ts";
 import type { HangDesk } from "./hang-desk.ts";
-import { endPulls, hardestPull, PULL_SLACK, type EndPull, type PullLimits } from "./pull-limits.ts";
+import { hardestPull, PULL_SLACK, type EndPull, type PullLimits } from "./pull-limits.ts";
 
 export interface PullConflictsInput {
   readonly ground: Pick<CampPlaces, "anchors" | "places">;
@@ -33,10 +33,11 @@ export function pullConflicts(input: PullConflictsInput): (readonly [number, num
   const { ground, hammocks } = input;
   if (hammocks < 2) return [];
   const hardest = hardestOf(input);
+  const order = hardestFirst(input);
   const found: (readonly [number, number])[] = [];
   for (const list of placesAtTrees(ground)) {
     if (list.length < 2 || !mightBind(input, list, hardest)) continue;
-    const pulls = list.map((at) => vectorsOf(input, at));
+    const pulls = list.map((at) => vectorsOf(input, at, order));
     for (const [index, one] of pulls.entries()) {
       for (const other of pulls.slice(index + 1)) {
         if (isTooMuch(one, other, 2 / Math.max(2, hammocks))) found.push([one.place, other.place]);
@@ -91,17 +92,27 @@ interface TreePull extends EndPull {
   readonly bearsNm: number;
 }
 
+/** Classes that may pull hardest first, with the most that each may pull. */
+type Order = readonly { readonly classIndex: number; readonly most: EndPull }[];
+
+function hardestFirst({ classes }: PullConflictsInput): Order {
+  return classes
+    .map((fit, classIndex) => ({ classIndex, most: hardestPull(fit) }))
+    .sort((a, b) => b.most.sidewaysN - a.most.sidewaysN || a.classIndex - b.classIndex);
+}
+
 function vectorsOf(
-  { ground, classes, allowed, desk, limits }: PullConflictsInput,
+  { ground, allowed, desk, limits }: PullConflictsInput,
   { place, end }: EndOf,
+  order: Order,
 ): TreePull {
   const there = ground.places[place];
   let [sidewaysN, momentNm] = [0, 0];
-  for (const classIndex of classes.keys()) {
+  for (const { classIndex, most } of order) {
     if (there === undefined || allowed[classIndex]?.[place] !== 1) continue;
-    const outcome = desk.hangOf(classIndex, place);
-    if (!outcome.ok) continue;
-    const pull = endPulls(there, outcome.value)[end];
+    if (most.sidewaysN <= sidewaysN && most.momentNm <= momentNm) continue;
+    const pull = desk.pullsAt(classIndex, place)?.[end];
+    if (pull === undefined) continue;
     sidewaysN = Math.max(sidewaysN, pull.sidewaysN);
     momentNm = Math.max(momentNm, pull.momentNm);
   }

@@ -40,13 +40,15 @@ export function pullLimits(
 /** What a hang does at the first and at the second tree of its place. */
 export function endPulls(
   place: CampPlace,
-  { head, foot }: Pick<Hang, "head" | "foot">,
+  { head, foot }: Readonly<Record<"head" | "foot", StrapPull>>,
 ): readonly [EndPull, EndPull] {
   const [first, second] = headIsSecond(place) ? [foot, head] : [head, foot];
   return [endPull(first), endPull(second)];
 }
 
-function endPull({ sidewaysN, strapHeightM }: Hang["head"]): EndPull {
+type StrapPull = Pick<Hang["head"], "sidewaysN" | "strapHeightM">;
+
+function endPull({ sidewaysN, strapHeightM }: StrapPull): EndPull {
   return { sidewaysN, momentNm: sidewaysN * strapHeightM };
 }
 

@@ -35,3 +35,4 @@ export * from "./find-hang-kit.ts";
 export { halfMargins, warmthMargin, type HalfMargin, type HalfMargins } from "./warmth/warmth-margin.ts";
 export { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
 export type { WarmKit } from "./warmth/kit-halves.ts";
+export * from "./shelter/tarp-in-full.ts";

@@ -19,8 +19,15 @@ import { acrossRise } from "./across-rise.ts";
 export interface HungPlace {
   readonly id: string;
   readonly place: CampPlace;
-  readonly kit: DealtKit;
+  readonly kit: ShelterKit;
   readonly hang: Hang;
+}
+
+/** What of a berth's kit the tarp hangs over, and the tarp. */
+export interface ShelterKit {
+  readonly hammock: Pick<DealtKit["hammock"], "widthM">;
+  readonly sleeper: Pick<DealtKit["sleeper"], "hand">;
+  readonly tarp?: Tarp;
 }
 
 /** Tonight's weather where the tarps are. */

@@ -39,6 +39,9 @@ import {
   cutListScene,
   packingBarsScene,
   storeShelfScene,
+  campTables,
+  emergencyCardScene,
+  tableSheets,
   verdictPlate,
   type Scene,
   type ThemeName,
@@ -91,6 +94,7 @@ const equipped = {
     buddy: { sleeper: stocked.berths[index ^ 1]?.sleeper ?? "", apartM: 6, withinCall: index < 6 },
   })),
 };
+const store = { ...camp, kit: KIT, place: { latDeg: 54.41, lonDeg: -2.97, timezone: "Europe/London" } };
 const grouped = withGroups(camp);
 
 const DESKTOP = { words, widthPx: 1050, selected: "7", refused: [["R14", "R15"]] } as const;
@@ -278,6 +282,10 @@ export const scenes: readonly GoldenScene[] = [
   { name: "cards-fronts", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 0) },
   { name: "cards-backs", theme: "one-ink", draw: () => first(cardsSheetScenes(plan, camp, words), 1) },
   { name: "leaders-sheet", theme: "one-ink", draw: () => first(leadersSheetScenes(plan, camp, words)) },
+  ...campTables(equipped, store).flatMap((table): GoldenScene[] => [
+    { name: `sheet-${table.name}`, theme: "one-ink", draw: () => first(tableSheets(table, words)) },
+  ]),
+  { name: "emergency-card", theme: "one-ink", draw: () => emergencyCardScene(equipped, store, words) },
   { name: "angle-card", theme: "one-ink", draw: () => angleCardScene(presetRules("usual"), words) },
   {
     name: "pocket-table",

@@ -40,3 +40,6 @@ export { cutListScene, materialText, patternText, type StoreOptions } from "./st
 export { packingBarsScene } from "./store/packing-bars-scene.ts";
 export { kitSign, type KitKind } from "./store/kit-sign.ts";
 export { storeShelfScene } from "./store/store-shelf-scene.ts";
+export { tableSheets, type SheetCell, type SheetRow, type SheetTable } from "./paper/table-sheet.ts";
+export { campTables } from "./paper/camp-papers.ts";
+export { emergencyCardScene } from "./paper/emergency-card-scene.ts";

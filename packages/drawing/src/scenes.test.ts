@@ -43,13 +43,24 @@ describe("every drawing", () => {
 });
 
 describe("cards and sheets", () => {
-  const papers = ["card", "leaders", "pocket", "angle"].flatMap(starting);
+  const papers = ["card", "leaders", "pocket", "angle", "sheet", "emergency"].flatMap(starting);
 
   it("are drawn at all", () => expect(papers.length).toBeGreaterThan(8));
 
   it.each(papers)("$name carries no force and no mass", ({ scene }) => {
     expect(said(scene)).not.toMatch(/\bN\b|\bkg\b|newton|hanging|years/);
     expect(renderSvg(scene, { ...words, standalone: true })).not.toMatch(/ns-pull/);
+  });
+
+  it.each(papers)("$name is one ink and no grey: a photocopy loses nothing", ({ scene }) => {
+    const svg = renderSvg(scene, { ...words, standalone: true });
+    const colours = new Set([...svg.matchAll(/(?:fill|stroke)="([^"]+)"/g)].map(([, colour]) => colour));
+    expect([...colours].filter((colour) => !["#000000", "#FFFFFF", "none"].includes(colour ?? ""))).toEqual(
+      [],
+    );
+    expect(svg).not.toMatch(/opacity/);
+    const widths = [...svg.matchAll(/stroke-width="([\d.]+)"/g)].map(([, width]) => Number(width));
+    expect(Math.min(...widths)).toBeGreaterThanOrEqual(0.15);
   });
 
   it.each([...starting("card-front"), ...starting("cards-fronts")])(
@@ -77,6 +88,25 @@ describe("cards and sheets", () => {
     expect(all).toMatch(/Pegs \d½? steps out/);
     expect(all).toContain("Not covered: foot end; lower 20 cm");
     expect(all).toContain("Under, foam: borderline. Over, bag-warm: enough.");
+  });
+
+  it("leave room to write, and name what the plan knows, on the risk assessment", () => {
+    const [sheet] = starting("sheet-risk");
+    const all = sheet === undefined ? "" : said(sheet.scene).replaceAll("\u00a0", " ");
+    expect(all).toContain("Trees looked at: 15 of 16");
+    expect(all).toContain("gusts of 14 m/s");
+    expect(all).toContain("what has changed on the day");
+  });
+
+  it("have a box to tick for packed and for returned in every row of the kit list", () => {
+    const [sheet] = starting("sheet-kit-list");
+    const boxes = sheet?.scene.items.filter((item) => item.class === "ns-tick").length ?? 0;
+    const lines =
+      sheet === undefined
+        ? 0
+        : said(sheet.scene).match(/hammock-usual|webbing|tarp-wide|foam|bag-warm|\bpeg peg|drip line/g)
+            ?.length;
+    expect(boxes).toBe(2 * (lines ?? NaN));
   });
 
   it("name who looks in on somebody under 16, and give no degrees", () => {

@@ -40,17 +40,34 @@ beforeAll(async () => {
 
 const UPRIGHT = ["cards.pdf", "pocket-tables.pdf"];
 const SINGLE = ["a6/angle-card.pdf", "a6/pocket-tables.pdf"];
-const NAMES = [...SINGLE, "angle-card.pdf", ...UPRIGHT, "leaders-sheet.pdf", "map.pdf"].sort();
+const SHEETS = [
+  "cord-cut-list",
+  "emergency-card",
+  "kit-list",
+  "risk-assessment",
+  "sleeping-plan",
+  "strap-inspection",
+  "timeline",
+  "tree-inspection",
+].map((name) => `sheets/${name}.pdf`);
+const NAMES = [...SINGLE, ...SHEETS, "angle-card.pdf", ...UPRIGHT, "leaders-sheet.pdf", "map.pdf"].sort();
+const WIDE = /risk|sleeping|strap|tree|leaders|map|^angle/;
 
 /** Points of the paper: A6, A4 upright, A4 on its side. */
 function sizeOf(name: string): readonly number[] {
   if (name.startsWith("a6/")) return name.includes("angle") ? [420, 298] : [298, 420];
-  return UPRIGHT.includes(name) ? [595, 842] : [842, 595];
+  return WIDE.test(name.replace("sheets/", "")) ? [842, 595] : [595, 842];
 }
 
 describe("papers as PDF", () => {
   it("are cards and tables four to a sheet, the leader's sheet, the map and angle cards", () => {
-    expect(made.papers.map(({ name }) => name).sort()).toEqual(NAMES);
+    expect(
+      made.papers
+        .map(({ name }) => name)
+        .filter((name) => name.endsWith(".pdf"))
+        .sort(),
+    ).toEqual(NAMES);
+    expect(made.papers.filter(({ name }) => name.endsWith(".csv"))).toHaveLength(SHEETS.length - 1);
     expect(read("cards.pdf").pages).toHaveLength(2 * Math.ceil(plan.berths.length / 4));
     expect(read("pocket-tables.pdf").pages).toHaveLength(Math.ceil(plan.berths.length / 4));
     expect(read("angle-card.pdf").pages).toHaveLength(1);
@@ -82,13 +99,20 @@ describe("papers as PDF", () => {
   });
 
   it.each(NAMES)("%s keeps its words on the paper, at nine points of the screen's type or more", (name) => {
-    const [, wide, high] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(read(name).source) ?? [];
-    const [width, height] = [Number(wide), Number(high)];
-    expect([width, height].map(Math.round)).toEqual(sizeOf(name));
-    for (const { said: words, x, y, size } of read(name).pages.flat()) {
-      expect([words, x > 0 && x < width && y > 0 && y < height]).toEqual([words, true]);
-      if (!/^\d+$/.test(words.trim())) expect([words, size >= 0.94 * 9 - 0.05]).toEqual([words, true]);
-    }
+    const { source, pages } = read(name);
+    const boxes = [...source.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(([, wide, high]) => [
+      Number(wide),
+      Number(high),
+    ]);
+    expect(boxes).toHaveLength(pages.length);
+    expect(boxes[0]?.map(Math.round)).toEqual(sizeOf(name));
+    pages.forEach((page, index) => {
+      const [width = 0, height = 0] = boxes[index] ?? [];
+      for (const { said: words, x, y, size } of page) {
+        expect([words, x > 0 && x < width && y > 0 && y < height]).toEqual([words, true]);
+        if (!/^\d+$/.test(words.trim())) expect([words, size >= 0.94 * 9 - 0.05]).toEqual([words, true]);
+      }
+    });
   });
 
   it.each(NAMES)("%s carries no weight and no pull, and never says that a berth is safe", (name) => {

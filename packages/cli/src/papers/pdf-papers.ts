@@ -2,6 +2,11 @@ import type { Camp, Plan } from "@nightspan/core";
 import {
   angleCardScene,
   cardsOnSheets,
+  cutListScene,
+  nightTimelineScene,
+  emergencyCardScene,
+  tableSheets,
+  campTables,
   cardsSheetScenes,
   leadersSheetScenes,
   mapSheetScene,
@@ -18,6 +23,7 @@ import { loadFaces } from "../pdf/faces.ts";
 import { pdfOf } from "../pdf/pdf-of.ts";
 import { pdfWords } from "../pdf/pdf-words.ts";
 import type { Paper } from "./put-papers.ts";
+import { sheetCsv } from "./sheet-csv.ts";
 
 /** Files of a plan. */
 export interface Papers {
@@ -26,7 +32,10 @@ export interface Papers {
   readonly remarks: readonly string[];
 }
 
-/** The papers to print, as PDF: the map, cards and pocket tables four to a sheet, the leader's sheet, angle cards. */
+/**
+ * The papers to print, as PDF: the map, cards and pocket tables four to a sheet, the leader's sheet, angle cards, and the
+ * tables of the camp, these as CSV too.
+ */
 export async function pdfPapers(plan: Plan, camp: Camp): Promise<Papers> {
   const faces = await loadFaces();
   const { drawable, remarks } = drawableNames(camp, faces);
@@ -37,6 +46,10 @@ export async function pdfPapers(plan: Plan, camp: Camp): Promise<Papers> {
   };
   const papers: Paper[] = [];
   for (const one of printed(plan, camp, words)) if (one.scenes.length > 0) papers.push(await paper(one));
+  for (const table of campTables(plan, camp)) {
+    const plain = { labels, measure: words.measure };
+    papers.push({ name: `sheets/${table.name}.csv`, content: sheetCsv(table, plain) });
+  }
   return { papers, remarks };
 }
 
@@ -70,9 +83,34 @@ function printed(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
       title: "Pocket tables",
       scenes: cardsOnSheets(tables, { name: "pocket-tables", title: { word: "pocket.name" } }),
     },
+    ...sheets(plan, camp, words),
     { name: "a6/pocket-tables.pdf", title: "Pocket tables", scenes: tables },
     ...last,
   ];
+}
+
+/** The papers that are tables, each with the drawing that belongs to it; and the emergency card, four to a sheet. */
+function sheets(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
+  const tables = campTables(plan, camp).map((table) => ({
+    name: `sheets/${table.name}.pdf`,
+    title: words.labels(table.title),
+    scenes: [...tableSheets(table, words), ...drawingsOf(table.name, plan, camp, words)],
+  }));
+  const card = emergencyCardScene(plan, camp, words);
+  const four = cardsOnSheets(new Array<Scene>(4).fill(card), {
+    name: "emergency-cards",
+    title: { word: "emergency.title" },
+  });
+  return [...tables, { name: "sheets/emergency-card.pdf", title: "Emergency card", scenes: four }];
+}
+
+function drawingsOf(table: string, plan: Plan, camp: Camp, words: Words): readonly Scene[] {
+  if (table === "timeline" && (plan.timeline ?? []).length > 0)
+    return [nightTimelineScene(plan, camp, { words, widthPx: 1040 })];
+  if (table !== "cord-cut-list" || plan.cuts === undefined) return [];
+  return plan.cuts.materials.map((material) =>
+    cutListScene({ ...plan, cuts: { materials: [material] } }, { words, widthPx: 760 }),
+  );
 }
 
 /** Paper is white: no ink is laid down for the ground. */

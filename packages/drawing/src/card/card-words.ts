@@ -10,6 +10,13 @@ export function listed(items: readonly TextItem[]): TextItem {
   return rest.length === 0 ? first : word("list.two", { first, rest: listed(rest) });
 }
 
+/** Several texts in a row, a dot between. */
+export function dotted(items: readonly TextItem[]): TextItem {
+  const [first, ...rest] = items;
+  if (first === undefined) return { said: "" };
+  return rest.length === 0 ? first : word("list.dots", { first, rest: dotted(rest) });
+}
+
 /** Several whole sentences, one after another. */
 export function sentences(items: readonly TextItem[]): TextItem {
   const [first, ...rest] = items;

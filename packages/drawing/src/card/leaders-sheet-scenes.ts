@@ -12,7 +12,7 @@ import type { WordKey } from "../words/english.ts";
 import { A4_WIDE } from "./card-size.ts";
 import { arriveText } from "./arrive-text.ts";
 import { lowSide, sideText } from "./tarp-line.ts";
-import { allLookedAtText, listed, notCheckedText } from "./card-words.ts";
+import { allLookedAtText, dotted, listed, notCheckedText } from "./card-words.ts";
 
 const LEFT = 10;
 const RIGHT = A4_WIDE.width - 10;
@@ -87,12 +87,6 @@ function head(plan: Plan, camp: Camp, words: Words): Item[] {
     text(verdict, [RIGHT, 15.3], { size: TYPE_MM.head, weight: 700, anchor: "end" }),
     ...band(plan, camp, words),
   ];
-}
-
-function dotted(items: readonly TextItem[]): TextItem {
-  const [first, ...rest] = items;
-  if (first === undefined) return { said: "" };
-  return rest.length === 0 ? first : word("list.dots", { first, rest: dotted(rest) });
 }
 
 /** Stop lines and where to go, between two heavy rules: four cells, each in two lines at most. */

@@ -1,3 +1,4 @@
+import { PAPERS_ENGLISH } from "./english-papers.ts";
 import { SHELTER_ENGLISH } from "./english-shelter.ts";
 import { STORE_ENGLISH } from "./english-store.ts";
 
@@ -6,6 +7,7 @@ import { STORE_ENGLISH } from "./english-store.ts";
  * contract with `edge`, which may say them in another tongue; whole sentences, so that they can be translated.
  */
 export const ENGLISH = {
+  ...PAPERS_ENGLISH,
   ...SHELTER_ENGLISH,
   ...STORE_ENGLISH,
   "verdict.clear": "no rule broken",

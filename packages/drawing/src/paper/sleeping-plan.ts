@@ -1,0 +1,111 @@
+import type { Camp, Plan, PlannedBerth, Sleeper } from "@nightspan/core";
+import { name, quantity, word } from "../scene/names.ts";
+import type { TextItem } from "../scene/text-item.ts";
+import { berthsBySleeper, factsText, namesById, tagsById } from "./sheet-facts.ts";
+import type { SheetRow, SheetTable } from "./table-sheet.ts";
+
+/** Who lies where, whose buddy, which leader is nearest, and what was set; no ages. */
+export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefined {
+  if (plan.berths.length === 0) return undefined;
+  const people = new Map(camp.sleepers.map((sleeper) => [sleeper.id, sleeper]));
+  const tags = tagsById(camp);
+  const tag = (id: string): TextItem => name(tags.get(id) ?? id);
+  const pair = (head: string, foot: string): TextItem =>
+    word("leaders.tags", { head: tag(head), foot: tag(foot) });
+  const rows = plan.berths.map((berth): SheetRow => {
+    const sleeper = people.get(berth.sleeper);
+    return [
+      name(berth.id),
+      name(sleeper?.name ?? berth.sleeper),
+      sleeper?.group === undefined ? { said: "" } : name(sleeper.group),
+      pair(berth.headTree, berth.footTree),
+      wayText(berth, sleeper, camp),
+      buddyText(berth, plan, camp),
+      leaderText(berth, plan, camp),
+      "blank",
+      "blank",
+      "tick",
+    ];
+  });
+  const spares = (plan.spares ?? []).map(({ id, headTree, footTree }): SheetRow => {
+    const empty = { said: "" };
+    return [
+      name(id),
+      word("sleeping.spare"),
+      empty,
+      pair(headTree, footTree),
+      empty,
+      empty,
+      empty,
+      "blank",
+      "blank",
+      empty,
+    ];
+  });
+  return {
+    name: "sleeping-plan",
+    title: word("sleeping.title"),
+    facts: factsText(camp),
+    wide: true,
+    columns: [
+      { title: word("sleeping.no"), share: 12, strong: true },
+      { title: word("sleeping.name"), share: 48, strong: true },
+      { title: word("sleeping.group"), share: 26 },
+      { title: word("sleeping.trees"), share: 34 },
+      { title: word("sleeping.where"), share: 40 },
+      { title: word("sleeping.buddy"), share: 42 },
+      { title: word("sleeping.leader"), share: 42 },
+      { title: word("sleeping.head-set"), share: 24 },
+      { title: word("sleeping.angle-set"), share: 24 },
+      { title: word("sleeping.in"), share: 16, anchor: "middle" },
+    ],
+    rows: [...rows, ...spares],
+    rowMm: 8.2,
+    after: [word("sheet.look")],
+  };
+}
+
+/** In the sleeper's own steps, where both places are known. */
+function wayText(berth: PlannedBerth, sleeper: Sleeper | undefined, camp: Camp): TextItem {
+  const from = camp.ground?.meetingPoint?.at;
+  const head = camp.ground?.trees.find(({ id }) => id === berth.headTree);
+  if (from === undefined || head === undefined || sleeper === undefined) return { said: "" };
+  const [east, north] = [head.xM - from[0], head.yM - from[1]];
+  return word("sleeping.steps", {
+    steps: quantity("steps", Math.round(Math.hypot(east, north) / sleeper.stepM), 0),
+    bearing: quantity("bearing", (Math.atan2(east, north) + 2 * Math.PI) % (2 * Math.PI), 0),
+  });
+}
+
+function buddyText({ buddy }: PlannedBerth, plan: Plan, camp: Camp): TextItem {
+  if (buddy === undefined) return { said: "" };
+  const berth = berthsBySleeper(plan).get(buddy.sleeper);
+  const who = name(namesById(camp).get(buddy.sleeper) ?? buddy.sleeper);
+  return berth === undefined ? who : word("sleeping.berth-name", { berth: name(berth), name: who });
+}
+
+/** The leader whose berth is nearest; who leads needs none. */
+function leaderText(berth: PlannedBerth, plan: Plan, camp: Camp): TextItem {
+  const leads = new Set(camp.sleepers.filter((one) => one.leads).map(({ id }) => id));
+  if (leads.has(berth.sleeper)) return word("sleeping.leads");
+  const here = middleOf(berth, camp);
+  const near = plan.berths
+    .filter(({ sleeper }) => leads.has(sleeper))
+    .map((other) => ({ other, far: apart(here, middleOf(other, camp)) }))
+    .sort((a, b) => a.far - b.far)[0]?.other;
+  if (near === undefined) return { said: "" };
+  const who = name(namesById(camp).get(near.sleeper) ?? near.sleeper);
+  return word("sleeping.berth-name", { berth: name(near.id), name: who });
+}
+
+type Place = readonly [number, number] | undefined;
+
+function middleOf({ headTree, footTree }: PlannedBerth, { ground }: Camp): Place {
+  const [a, b] = [headTree, footTree].map((id) => ground?.trees.find((tree) => tree.id === id));
+  return a === undefined || b === undefined ? undefined : [(a.xM + b.xM) / 2, (a.yM + b.yM) / 2];
+}
+
+/** 0 where either place is not known: then the first leader is told. */
+function apart(a: Place, b: Place): number {
+  return a === undefined || b === undefined ? 0 : Math.hypot(a[0] - b[0], a[1] - b[1]);
+}

@@ -1,8 +1,10 @@
-import type { Camp, Plan, PlannedBerth } from "@nightspan/core";
+import type { Camp, HalfWarmth, Plan, PlannedBerth } from "@nightspan/core";
 import { displayWidth, padded } from "./display-width.ts";
+import { inColumns } from "./in-columns.ts";
 import { namesOf, type Names } from "./names.ts";
 import { handDifference, handLength, shortBodyMark, toHandStep } from "./quantities.ts";
 import { fencedName } from "./plain-text.ts";
+import { ENOUGH } from "./say-warmth.ts";
 import { stepsBetween } from "./steps-between.ts";
 
 const HEADS = [
@@ -32,16 +34,6 @@ export function berthTable(plan: Plan, camp: Camp, columns = Infinity): readonly
   ];
 }
 
-function inColumns(rows: readonly (readonly string[])[]): readonly string[] {
-  const widths = HEADS.map((_, column) => Math.max(...rows.map((row) => displayWidth(row[column] ?? ""))));
-  return rows.map((row) =>
-    row
-      .map((cell, column) => padded(cell, widths[column] ?? 0))
-      .join("  ")
-      .trimEnd(),
-  );
-}
-
 function stacked([id = "", name, trees, steps, head, foot, kit]: readonly string[]): readonly string[] {
   const under = " ".repeat(Math.max(2, id.length) + 2);
   return [
@@ -51,7 +43,6 @@ function stacked([id = "", name, trees, steps, head, foot, kit]: readonly string
 }
 
 function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[] {
-  const { under, over } = berth.kit;
   return [
     berth.id,
     fencedName(names.sleeper(berth.sleeper)),
@@ -59,8 +50,16 @@ function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[]
     stepsBetween(berth, camp) + (berth.stepItOut ? ", step it out" : ""),
     headMark(berth, camp, names),
     footMark(berth),
-    under === undefined && over === undefined ? "" : `${under ?? "none"} / ${over ?? "none"}`,
+    halves(berth),
   ];
+}
+
+/** What is under and over, and where it was worked out whether that is enough tonight. */
+function halves({ kit: { under, over }, warmth }: PlannedBerth): string {
+  if (under === undefined && over === undefined && warmth === undefined) return "";
+  const told = (item = "none", half?: HalfWarmth) =>
+    half === undefined ? item : `${item}: ${ENOUGH[half.enough]}`;
+  return `${told(under, warmth?.under)} / ${told(over, warmth?.over)}`;
 }
 
 function headMark({ hang, setBy, sleeper }: PlannedBerth, camp: Camp, names: Names): string {

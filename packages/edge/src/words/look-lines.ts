@@ -13,8 +13,16 @@ export function lookLines(plan: Plan, names: Names): readonly string[] {
   return [...first, ...grouped(others, plan, names)];
 }
 
-/** Told in a place of their own. */
-const ELSEWHERE: ReadonlySet<string> = new Set(["strap.reach", "pin.refused", "layout.no-berth"]);
+/** Told in a place of their own: halves of warmth in the line of their berth. */
+const ELSEWHERE: ReadonlySet<string> = new Set([
+  "strap.reach",
+  "pin.refused",
+  "layout.no-berth",
+  "under.enough",
+  "over.enough",
+  "warmth.no-under",
+  "warmth.no-over",
+]);
 
 /** Every comparison that says: do not hang. */
 export function refusedLines(plan: Plan, names: Names): readonly string[] {

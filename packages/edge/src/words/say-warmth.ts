@@ -30,7 +30,8 @@ export const WARMTH_SENTENCES: Readonly<Record<WarmthRule, (finding: Told, names
       : `Spare under layers: ${f.demand}, at least one for every six sleepers.`,
 };
 
-const ENOUGH: Readonly<Record<Enough, string>> = {
+/** A half in one word or two. */
+export const ENOUGH: Readonly<Record<Enough, string>> = {
   enough: "enough",
   borderline: "borderline",
   "not-enough": "not enough",

@@ -25,6 +25,8 @@ export interface HungBodyInput {
   readonly cloth: readonly (readonly [xM: number, zM: number])[];
   /** Width of the hammock's cloth laid flat [m]. */
   readonly widthM: number;
+  /** Pieces along the cloth; absent: as many as an answer needs. */
+  readonly sections?: number;
 }
 
 /**
@@ -32,14 +34,14 @@ export interface HungBodyInput {
  *
  *   half width 0.36 w/1.5 √sin, depth 0.30 √sin at the share of the way from gather to gather; half an ellipse below, level above
  *
- * Shapes   cloth line → `SECTIONS` × 9 patches, their areas outwards
+ * Shapes   cloth line → sections × 9 patches, their areas outwards
  * Units    metres
  * Holds    any cloth with its gathers apart
  * Error    an estimate of how a loaded hammock stands open; 20 % of the water
  * Source   rain-shade; the section is common-practice (handbook/shelter.md)
  */
-export function hungBody({ cloth, widthM }: HungBodyInput): HungBody {
-  const rings = Array.from({ length: SECTIONS + 1 }, (_, index) => ringAt(cloth, index / SECTIONS, widthM));
+export function hungBody({ cloth, widthM, sections = SECTIONS }: HungBodyInput): HungBody {
+  const rings = Array.from({ length: sections + 1 }, (_, index) => ringAt(cloth, index / sections, widthM));
   const patches: Patch[] = [];
   const top: Point3[] = [];
   rings.forEach((ring, index) => {
@@ -50,7 +52,7 @@ export function hungBody({ cloth, widthM }: HungBodyInput): HungBody {
       const after = (place + 1) % ring.length;
       const [a, b, c, d] = [ring[place], ring[after], next[after], next[place]];
       if (a === undefined || b === undefined || c === undefined || d === undefined) continue;
-      patches.push(patchOf([a, b, c, d], place, (index + 0.5) / SECTIONS));
+      patches.push(patchOf([a, b, c, d], place, (index + 0.5) / sections));
     }
   });
   return { patches, top };

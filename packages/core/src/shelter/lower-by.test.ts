@@ -1,10 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { berthOn, BODY, PITCH, RECTANGLE, weatherOf } from "./berth.fixture.ts";
-import { COVERED_SHARE, findLowerBy, partShares } from "./lower-by.ts";
+import { COVERED_SHARE, coveredWettings, findLowerBy, partShares, type PartShareInput } from "./lower-by.ts";
 import { pitchTarp } from "./tarp-geometry.ts";
+import type { Weather } from "./wetting.ts";
 
 const { panels } = pitchTarp(RECTANGLE, { ...PITCH, headTieM: 2.2, footTieM: 2.3 }, berthOn());
-const input = { body: BODY, panels, weather: weatherOf(3, 2.2), windsFrom: [-0.4, 0, 0.4] };
+const input = inputFor(weatherOf(3, 2.2));
+
+function inputFor(weather: Weather): PartShareInput {
+  const windsFrom = [-0.4, 0, 0.4];
+  const open = coveredWettings({ body: BODY, panels: [], weather, windsFrom });
+  return { body: BODY, panels, weather, windsFrom, open };
+}
 
 describe("a plain answer for each side and end", () => {
   it("tells the end that the rain blows into, and by how much to lower the tarp", () => {
@@ -25,7 +32,7 @@ describe("a plain answer for each side and end", () => {
   });
 
   it("says nothing where lowering alone does not do it", () => {
-    expect(findLowerBy({ ...input, weather: weatherOf(3, 12) }, "foot", 0.5)).toBeUndefined();
+    expect(findLowerBy(inputFor(weatherOf(3, 12)), "foot", 0.5)).toBeUndefined();
     expect(findLowerBy(input, "foot", 0)).toBeUndefined();
   });
 });

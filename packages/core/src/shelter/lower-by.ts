@@ -1,6 +1,6 @@
 import type { BodyPart, HungBody } from "./hung-body.ts";
 import type { Panel } from "./tarp-geometry.ts";
-import { wetting, type Weather } from "./wetting.ts";
+import { wetting, type Weather, type Wetting } from "./wetting.ts";
 
 /** Below this share of the open rain a part counts as covered: mist and splash are more. */
 export const COVERED_SHARE = 0.01;
@@ -10,6 +10,8 @@ export interface PartShareInput {
   readonly panels: readonly Panel[];
   readonly weather: Weather;
   readonly windsFrom: readonly number[];
+  /** What reaches the body without a tarp, one for each direction. */
+  readonly open: readonly Wetting[];
 }
 
 export type PartShares = Readonly<Record<BodyPart, number>>;
@@ -20,15 +22,30 @@ export type PartShares = Readonly<Record<BodyPart, number>>;
  * Shapes   body, panels, weather, directions → four shares
  * Source   rain-shade (handbook/shelter.md)
  */
-export function partShares({ body, panels, weather, windsFrom }: PartShareInput): PartShares {
+export function partShares(input: PartShareInput): PartShares {
+  return worstShares(input.open, coveredWettings(input));
+}
+
+/** What reaches the body below the tarp, one for each direction. */
+export function coveredWettings({
+  body,
+  panels,
+  weather,
+  windsFrom,
+}: Omit<PartShareInput, "open">): Wetting[] {
+  return windsFrom.map((windFrom) => wetting(body, panels, weather, windFrom));
+}
+
+/** Worst share of each part, direction by direction. */
+export function worstShares(open: readonly Wetting[], wet: readonly Wetting[]): PartShares {
   const worst = { left: 0, right: 0, head: 0, foot: 0 };
-  for (const windFrom of windsFrom) {
-    const open = wetting(body, [], weather, windFrom).partsM2;
-    const wet = wetting(body, panels, weather, windFrom).partsM2;
+  wet.forEach(({ partsM2 }, index) => {
+    const whole = open[index]?.partsM2;
     for (const part of BODY_PARTS) {
-      if (open[part] > 0) worst[part] = Math.max(worst[part], wet[part] / open[part]);
+      const partM2 = whole?.[part] ?? 0;
+      if (partM2 > 0) worst[part] = Math.max(worst[part], partsM2[part] / partM2);
     }
-  }
+  });
   return worst;
 }
 

@@ -59,8 +59,8 @@ function turnedPanel({ corners }: Panel, upX: number, upY: number): TurnedPanel 
   };
 }
 
-/** Crossings of the panel being cut: distance upwind and height over the point, two numbers each. */
-const cut: number[] = [];
+/** Crossings of the panel being cut: distance upwind and height over the point, two numbers each; no panel has more. */
+const cut = new Float64Array(128);
 
 function addPanel(
   slopes: Slopes,
@@ -71,7 +71,7 @@ function addPanel(
 ): void {
   const { aside, along, high } = panel;
   const last = aside.length - 1;
-  cut.length = 0;
+  let count = 0;
   let fromAside = at(aside, last) - pointAside;
   let from = last;
   for (let corner = 0; corner <= last; corner++) {
@@ -79,23 +79,21 @@ function addPanel(
     if (toAside < 0 !== fromAside < 0) {
       const share = fromAside / (fromAside - toAside);
       const [alongFrom, highFrom] = [at(along, from), at(high, from)];
-      cut.push(
-        alongFrom - pointAlong + share * (at(along, corner) - alongFrom),
-        highFrom - pointZ + share * (at(high, corner) - highFrom),
-      );
+      cut[count++] = alongFrom - pointAlong + share * (at(along, corner) - alongFrom);
+      cut[count++] = highFrom - pointZ + share * (at(high, corner) - highFrom);
     }
     fromAside = toAside;
     from = corner;
   }
-  if (cut.length === 4) addSegment(slopes, cut[0] ?? 0, cut[1] ?? 0, cut[2] ?? 0, cut[3] ?? 0);
-  else if (cut.length > 4) addSegments(slopes);
+  if (count === 4) addSegment(slopes, at(cut, 0), at(cut, 1), at(cut, 2), at(cut, 3));
+  else if (count > 4) addSegments(slopes, count);
 }
 
 /** A hollow panel is cut more than twice: inside between the first and second crossing along its line, and so on. */
-function addSegments(slopes: Slopes): void {
-  const crossings = Array.from({ length: cut.length / 2 }, (_, index) => [
-    cut[2 * index] ?? 0,
-    cut[2 * index + 1] ?? 0,
+function addSegments(slopes: Slopes, count: number): void {
+  const crossings = Array.from({ length: count / 2 }, (_, index) => [
+    at(cut, 2 * index),
+    at(cut, 2 * index + 1),
   ]);
   crossings.sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0) || (a[1] ?? 0) - (b[1] ?? 0));
   for (let index = 0; index + 1 < crossings.length; index += 2) {

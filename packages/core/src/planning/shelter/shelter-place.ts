@@ -3,7 +3,7 @@ import { DEFAULTS } from "../../plan/defaults.ts";
 import type { Tarp } from "../../plan/kit.ts";
 import { fallingRain } from "../../shelter/falling-rain.ts";
 import type { GroundPlane } from "../../shelter/ground-plane.ts";
-import { hungBody } from "../../shelter/hung-body.ts";
+import { hungBody, type HungBody } from "../../shelter/hung-body.ts";
 import type { Effort } from "../../shelter/pitch-list.ts";
 import type { PitchSite, TarpChoice } from "../../shelter/pitch-trial.ts";
 import type { BerthFrame, End, Side } from "../../shelter/tarp-geometry.ts";
@@ -79,6 +79,8 @@ function worstHour(night: Night | undefined): Pick<Night, "rainMmH" | "windMS" |
 export interface ShelterPlace {
   /** What pitches are searched by; fewer directions where few pitches are looked at. */
   readonly site: PitchSite;
+  /** The hammock in as many pieces as an answer needs; a short search takes fewer. */
+  readonly body: HungBody;
   /** Directions the answers are judged over: five within 45° of the wind, or eight all round. */
   readonly windsFrom: readonly number[];
   /** Head to foot, clockwise from north [rad]; absent: nobody knows. */
@@ -102,10 +104,12 @@ export function shelterPlace(
       ? undefined
       : bearingRad - weather.windFromRad;
   const pegHoldsN = pegHolds(camp);
+  const trough = { cloth: hang.shape.cloth, widthM: kit.hammock.widthM };
+  const body = hungBody(trough);
   const winds = windsFrom(from);
   const site: PitchSite = {
     berth,
-    body: hungBody({ cloth: hang.shape.cloth, widthM: kit.hammock.widthM }),
+    body: effort === "many" ? body : hungBody({ ...trough, sections: FEW_SECTIONS }),
     weather: {
       rain: fallingRain(weather.assumedMmH),
       winds: gustySpeeds(weather.windMS, weather.gustMS),
@@ -116,7 +120,13 @@ export function shelterPlace(
     strapRise: strapRises(hang.shape),
     ...(pegHoldsN === undefined ? {} : { pegHoldsN }),
   };
-  return { site, windsFrom: winds, ...(bearingRad === undefined ? {} : { bearingRad }), ...facing(from) };
+  return {
+    site,
+    body,
+    windsFrom: winds,
+    ...(bearingRad === undefined ? {} : { bearingRad }),
+    ...facing(from),
+  };
 }
 
 function berthFrame(camp: Camp, place: CampPlace, { shape }: Hang): BerthFrame {
@@ -142,6 +152,7 @@ function strapRises({ headAnchor, headGather, footGather, footAnchor }: Hang["sh
 }
 
 const LEAST_RUN_M = 0.01;
+const FEW_SECTIONS = 5;
 
 /** Five directions within 45° of the wind; eight all round where nobody knows it. Every other one spans the same. */
 function windsFrom(from: number | undefined): number[] {

@@ -75,7 +75,8 @@ function hungPlaceOf({ kit, sleepers, ground }: Camp, berth: PlannedBerth): Hung
 
 /** A level grid at the height of the lying body, a metre past the trees' middles and 2 m aside. */
 function wetMapOf({ where, tarp }: PitchedBerth): WetMap {
-  const { berth, weather, body } = where.site;
+  const { body } = where;
+  const { berth, weather } = where.site;
   const grid = {
     fromXM: -1,
     fromYM: -ASIDE_M,
@@ -91,8 +92,8 @@ const CELL_M = 0.1;
 const ASIDE_M = 2;
 
 function roseOf({ where, tarp }: PitchedBerth): RoseSpoke[] {
-  const { body, weather } = where.site;
-  return rainRose(body, tarp.panels, weather).map(({ windFrom, wet }) => ({
+  const { weather } = where.site;
+  return rainRose(where.body, tarp.panels, weather).map(({ windFrom, wet }) => ({
     windFromRad: turned((where.bearingRad ?? 0) - windFrom),
     wet: wetRates(wet, weather.rain),
   }));

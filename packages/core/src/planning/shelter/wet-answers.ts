@@ -1,6 +1,12 @@
 import type { BerthTarp, WetRates, WetVerdict } from "../../plan/tarp-types.ts";
 import { dripping, type FallingRain } from "../../shelter/falling-rain.ts";
-import { BODY_PARTS, COVERED_SHARE, findLowerBy, partShares } from "../../shelter/lower-by.ts";
+import {
+  BODY_PARTS,
+  COVERED_SHARE,
+  coveredWettings,
+  findLowerBy,
+  worstShares,
+} from "../../shelter/lower-by.ts";
 import type { PitchTrial } from "../../shelter/pitch-trial.ts";
 import { wetting, type Wetting } from "../../shelter/wetting.ts";
 import type { ShelterPlace, TarpWeather } from "./shelter-place.ts";
@@ -8,20 +14,21 @@ import type { ShelterPlace, TarpWeather } from "./shelter-place.ts";
 /** What gets wet, plainly for each side and end and as water for each layer, tonight and when the leaves drip. */
 export function wetAnswers(
   weather: TarpWeather,
-  { site, windsFrom }: ShelterPlace,
+  { site, body, windsFrom }: ShelterPlace,
   { tarp, room }: PitchTrial,
 ): Pick<BerthTarp, "wetVerdicts" | "wet" | "canopyDrip"> {
-  const { body } = site;
   const { panels } = tarp;
-  const input = { body, panels, weather: site.weather, windsFrom };
-  const shares = partShares(input);
+  const common = { body, weather: site.weather, windsFrom };
+  const open = coveredWettings({ ...common, panels: [] });
+  const wets = coveredWettings({ ...common, panels });
+  const input = { ...common, panels, open };
+  const shares = worstShares(open, wets);
   const mostM = Math.min(room.headroomM - LEAST_ROOM_M, room.lowestEdgeM);
   const wetVerdicts = BODY_PARTS.map((part): WetVerdict => {
     const covered = shares[part] < COVERED_SHARE;
     const lowerByM = covered ? undefined : findLowerBy(input, part, mostM);
     return { part, covered, shareRatio: shares[part], ...(lowerByM === undefined ? {} : { lowerByM }) };
   });
-  const wets = windsFrom.map((from) => wetting(body, panels, site.weather, from));
   const worst = wets.reduce((most, wet) => (wet.wholeM2 > most.wholeM2 ? wet : most));
   const drip = dripping(weather.assumedMmH, CANOPY_DROP_MM);
   const calm = { rain: drip, winds: [{ windMS: 0, share: 1 }] };

@@ -18,9 +18,10 @@ describe("first screen on a phone", () => {
     expect(page).toBeLessThanOrEqual(screen);
   });
 
-  it("says plainly that the store comes with the kit", async () => {
+  it("opens the store for one person, and says where shelves come from", async () => {
     await now.page.getByRole("link", { name: /Fit someone from the store/ }).click();
-    await now.page.getByText("This door opens with the kit", { exact: false }).waitFor();
+    await now.page.getByText("There is nothing on the shelves yet", { exact: false }).waitFor();
+    await now.page.getByRole("button", { name: "The example’s shelves" }).waitFor();
     await show(now.page, "#/");
   });
 

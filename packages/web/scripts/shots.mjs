@@ -18,7 +18,6 @@ const SIZES = { phone: { width: 390, height: 844 }, desk: { width: 1280, height:
 /** @type {Record<string, (page: Page) => Promise<void>>} */
 const VIEWS = {
   first: async (page) => go(page, "#/"),
-  store: async (page) => go(page, "#/store"),
   start: async (page) => go(page, "#/start"),
   "tonight-1-look": async (page) => go(page, "#/tonight/look"),
   "tonight-2-steps": async (page) => go(page, "#/tonight/steps"),
@@ -95,6 +94,14 @@ const VIEWS = {
   "kit-cuts": async (page) => go(page, "#/kit/cuts"),
   night: async (page) => go(page, "#/night"),
   rules: async (page) => go(page, "#/rules"),
+  store: async (page) => {
+    await go(page, "#/store");
+    await page.waitForTimeout(900);
+  },
+  "store-empty": async (page) => {
+    await page.locator(".fit-shelves summary").click();
+    await page.waitForTimeout(200);
+  },
   menu: async (page) => {
     await go(page, "#/map");
     await page.getByRole("button", { name: "Camp", exact: true }).click();

@@ -11,6 +11,7 @@ import "./style/rules.css";
 import "./style/people.css";
 import "./style/store.css";
 import "./style/night.css";
+import "./style/fit.css";
 import "./style/map.css";
 import "./style/berth.css";
 import "./style/tonight.css";
@@ -49,10 +50,11 @@ async function start(): Promise<void> {
 /** The first view is painted and answers before the other pages come. */
 const AFTER_FIRST_VIEW_MS = 200;
 
-function wantedCamp(): "last" | "tonight" | "none" {
+function wantedCamp(): "last" | "tonight" | "store" | "none" {
   const { page } = route.value;
   if (page === "tonight") return "tonight";
-  return page === "first" || page === "start" || page === "store" ? "none" : "last";
+  if (page === "store") return "store";
+  return page === "first" || page === "start" ? "none" : "last";
 }
 
 await start();

@@ -1,4 +1,5 @@
 import { TARP_WORDS, WARMTH_WORDS } from "./berth/berth-words.ts";
+import { FIT_WORDS } from "./fit/fit-words.ts";
 import { NIGHT_WORDS } from "./night/night-words.ts";
 import { PEOPLE_WORDS } from "./people/people-words.ts";
 import { RULES_WORDS } from "./rules/rules-words.ts";
@@ -42,19 +43,14 @@ export const WORDS = {
     group: "A group in a wood",
     groupMore: "Map, berths, a card for each",
     store: "Fit someone from the store",
-    storeMore: "Comes with the kit; not in this version",
+    storeMore: "Person and kit, no ground yet",
     continue: "Continue",
     sleepers: "{count} sleepers",
     sleeper: "1 sleeper",
     open: "Open a file",
     example: "See an example",
   },
-  store: {
-    title: "Fit someone from the store",
-    say: "This door opens with the kit: underblankets, quilts and tarps are not computed yet.",
-    until: "Until then: a group in a wood deals hammocks and straps from the list of kit.",
-    toGroup: "A group in a wood",
-  },
+  fit: FIT_WORDS,
   start: {
     title: "A group in a wood",
     lead: "A camp is the trees, the sleepers and the night.",

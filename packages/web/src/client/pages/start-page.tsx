@@ -2,11 +2,11 @@ import { useSignal } from "@preact/signals";
 import type { CampDocument } from "@nightspan/edge";
 import { openCamp } from "@nightspan/edge";
 import { useEffect } from "preact/hooks";
-import { takeCamp, TONIGHT_ID } from "../state/camp-store.ts";
+import { takeCamp } from "../state/camp-store.ts";
 import { forgetCamp, keptCamps } from "../state/kept-camps.ts";
 import { openCampFile, openExample } from "../state/open-file.ts";
 import { go } from "../state/route.ts";
-import { startCamp } from "../state/start-camp.ts";
+import { homeOf, startCamp } from "../state/start-camp.ts";
 import { today, sayDay } from "../state/today.ts";
 import { Button } from "../ui/button.tsx";
 import { FileButton } from "../ui/file-button.tsx";
@@ -79,7 +79,7 @@ function KeptCamps() {
               class="row-main"
               onPress={() => {
                 takeCamp(camp.document, camp.id);
-                go(camp.id === TONIGHT_ID ? { page: "tonight", step: "answer" } : { page: "map" });
+                go(homeOf(camp.id));
               }}
             >
               <Name>{camp.document.name}</Name>

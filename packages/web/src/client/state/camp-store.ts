@@ -92,12 +92,12 @@ function show(next: Current): void {
 
 /**
  * Looks for the last camp of this device, for "continue", and takes one in hand where the address asks
- * for it: the last, or the one between two trees.
+ * for it: the last, the one between two trees, or the one of the store.
  */
-export async function recallCamp(wanted: "last" | "tonight" | "none"): Promise<void> {
+export async function recallCamp(wanted: "last" | "tonight" | "store" | "none"): Promise<void> {
   const kept = await keptCamps().catch(() => []);
   const last = kept[0];
-  const mine = wanted === "tonight" ? kept.find(({ id }) => id === TONIGHT_ID) : last;
+  const mine = wanted === "tonight" || wanted === "store" ? kept.find(({ id }) => id === wanted) : last;
   if (current.value !== undefined) return;
   const outcome = last === undefined ? undefined : openCamp(last.document);
   if (last !== undefined && outcome?.ok === true) {
@@ -112,3 +112,5 @@ export async function recallCamp(wanted: "last" | "tonight" | "none"): Promise<v
 
 /** The camp between two trees is kept under one name: tonight's takes the place of yesterday's. */
 export const TONIGHT_ID = "tonight";
+/** And the camp of whoever is fitted out from the store: it has no ground. */
+export const STORE_ID = "store";

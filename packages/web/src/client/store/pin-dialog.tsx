@@ -41,7 +41,7 @@ export function PinDialog({ sleeper, kind, onClose }: PinDialogProps) {
           .filter((item) => item.kind === kind && (item.state ?? "in-use") === "in-use")
           .map((item) => (
             <Button key={item.id} size="wide" pressed={kept === item.id} onPress={keep(item.id)}>
-              <KitFigure kind={kind} sort={item.kind === "suspension" ? item.type : undefined} />
+              <KitFigure kind={kind} />
               <span class="row-name">
                 <Name>{item.id}</Name>
               </span>

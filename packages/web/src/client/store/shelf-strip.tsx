@@ -18,7 +18,7 @@ export function ShelfStrip({ kit }: { readonly kit: readonly KitDocument[] }) {
           draggable
           onDragStart={(event) => event.dataTransfer?.setData(`${DRAGGED}-${item.kind}`, item.id)}
         >
-          <KitFigure kind={item.kind} sort={item.kind === "suspension" ? item.type : undefined} />
+          <KitFigure kind={item.kind} />
           <span class="note">
             <Name>{item.id}</Name>
           </span>

@@ -64,7 +64,7 @@ function OnShelf({ item, onOpen }: OnShelfProps) {
       onPress={onOpen}
     >
       <span class="on-board">
-        <KitFigure kind={item.kind} state={state} sort={item.kind === "suspension" ? item.type : undefined} />
+        <KitFigure kind={item.kind} state={state} />
         <b class="shelf-count">{count}</b>
       </span>
       <span class="shelf-label">

@@ -8,13 +8,19 @@ interface FindingListProps {
   readonly camp: Camp;
 }
 
-/** Findings in words, the worst first; what only backs them up, and breaks no rule, stands behind "why". */
+/** So many lines are read at once; of what breaks no rule only as many stand open. */
+const AT_ONCE = 3;
+
+/** Findings in words, the worst first. What breaks no rule stands behind "why", but for a few where little else is said. */
 export function FindingList({ findings, camp }: FindingListProps) {
   const sorted = [...findings].sort(worstFirst);
-  const behind = sorted.filter(isBehind);
+  const open = sorted.filter((finding) => finding.verdict !== "clear");
+  const plain = sorted.filter((finding) => finding.verdict === "clear" && !isBehind(finding));
+  const shown = [...open, ...plain.slice(0, Math.max(0, AT_ONCE - open.length))];
+  const behind = sorted.filter((finding) => !shown.includes(finding));
   return (
     <>
-      <Lines findings={sorted.filter((finding) => !isBehind(finding))} camp={camp} />
+      <Lines findings={shown} camp={camp} />
       {behind.length === 0 ? null : (
         <details class="why">
           <summary>{fill(WORDS.berth.whyMore, { count: behind.length })}</summary>

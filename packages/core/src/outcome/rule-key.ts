@@ -12,6 +12,13 @@ export type RuleKey =
   | "part.drop-in"
   | "part.one-person"
   | "strap.width"
+  // fitting out from the store
+  | "fit.spans"
+  | "fit.girth"
+  | "fit.tarp-ridge"
+  | "fit.mat-layers"
+  | "fit.under-length"
+  | "fit.net"
   // the hang
   | "strap.reach"
   | "strap.height-cap"

@@ -24,8 +24,8 @@ describe("planCamp on a map", () => {
         .sleepers(1)
         .build(),
     );
-    expect(plan.checked).toEqual(["site", "hang", "strength", "trunk"]);
-    expect(plan.notChecked).toEqual(["tarp", "rain", "warmth", "night", "cuts", "packing"]);
+    expect(plan.checked).toEqual(["site", "hang", "strength", "trunk", "cuts", "packing"]);
+    expect(plan.notChecked).toEqual(["tarp", "rain", "warmth", "night"]);
     expect(plan.cautions).toContain("thunder-leave-trees");
   });
 

@@ -24,7 +24,7 @@ import { storeParts } from "./store/store-parts.ts";
 import { unplacedSleepers } from "./unplaced.ts";
 import { campWarmth } from "./warmth/camp-warmth.ts";
 import { peopleFindings } from "./wish-findings.ts";
-import { peopleDistances, type Lying } from "./wish-measures.ts";
+import { peopleDistances, type Lying, type PeopleDistances } from "./wish-measures.ts";
 
 /** A prepared camp while it is planned. */
 export interface Work extends PreparedCamp {
@@ -88,7 +88,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     ...(night?.clock.findings ?? []),
   ];
   const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
-  const store = storeParts(camp, berths, deal.dealing);
+  const store = storeParts(camp, berths, deal);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const { checked, notChecked } = partsChecked(ended, ground, {
     warmth: warmth.checked,
@@ -96,10 +96,6 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     packing: store.packing !== undefined,
     ...shelterChecked(ended, night?.clock),
   });
-  const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
-  const told = toldCostTerms(places, work.terms, people, camp.rules.weights);
-  const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
-  const lower = Math.min(units, layout.leastUnits ?? search.lowerBoundUnits);
   return {
     campName: camp.name,
     engine: work.engine,
@@ -110,11 +106,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     asked: camp.sleepers.length,
     placed: berths.length,
     bound,
-    cost: units / UNITS_PER_M,
-    lowerBound: lower / UNITS_PER_M,
-    gap: (units - lower) / Math.max(units, 1),
-    method: layoutMethod(layout, told, units > lower),
-    costTerms: told,
+    ...costFigures(work, layout, people),
     berths,
     ...(sparesAsked(camp) === 0 ? {} : { spares }),
     unplaced: unplacedSleepers(
@@ -122,7 +114,6 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
       camp.sleepers,
     ),
     supply: supplyOf(work),
-    ...(deal.dealing === undefined ? {} : { dealing: deal.dealing }),
     ...store,
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
     ...nightParts(night?.clock),
@@ -145,6 +136,26 @@ function countFindings({ camp, deal, pinsRefused }: Work, placed: number, spares
     ...deal.findings,
     ...refusedPinFindings(pinsRefused),
   ];
+}
+
+/** The cost, what it is made of, and how far from the least it may be. */
+function costFigures(
+  { camp, ground, terms }: Work,
+  layout: ChosenBerths,
+  people: PeopleDistances,
+): Pick<Plan, "cost" | "lowerBound" | "gap" | "method" | "costTerms"> {
+  const { search, seats, leastUnits } = layout;
+  const places = seats.flatMap(({ place }) => ground.places[place] ?? []);
+  const told = toldCostTerms(places, terms, people, camp.rules.weights);
+  const units = Math.round(told.reduce((sum, term) => sum + term.cost, 0) * UNITS_PER_M);
+  const lower = Math.min(units, leastUnits ?? search.lowerBoundUnits);
+  return {
+    cost: units / UNITS_PER_M,
+    lowerBound: lower / UNITS_PER_M,
+    gap: (units - lower) / Math.max(units, 1),
+    method: layoutMethod(layout, told, units > lower),
+    costTerms: told,
+  };
 }
 
 /** Who lies where, spare berths left out. */

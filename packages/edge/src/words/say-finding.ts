@@ -51,6 +51,19 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "part.one-person": (f) =>
     `One person only in ${item(f, "the hammock")}: ${f.source === "maker-plate" ? "two are more than it carries, even for a moment" : "nothing here is reckoned for two, not even for a moment"}.`,
   "strap.width": (f) => measured("The straps are", f, width, "wide"),
+  "fit.spans": (f) =>
+    `The suspension serves over ${length(f.demand)} of the ${length(f.limit)} between the least and greatest span.`,
+  "fit.girth": (f) => measured("The suspension goes round trunks of up to", f, length, "of girth"),
+  "fit.tarp-ridge": (f) => measured("The ridge of the tarp is", f, length, "long"),
+  "fit.mat-layers": (f) =>
+    f.verdict === "clear"
+      ? "The mat stays between the two layers of the hammock."
+      : "The mat slides on a single layer. Take a hammock of two layers, or tie the mat in.",
+  "fit.under-length": (f) => measured("The underblanket is", f, length, "long"),
+  "fit.net": (f) =>
+    f.verdict === "clear"
+      ? "The underblanket goes with the hammock's net."
+      : "The underblanket does not go over a net that is all round.",
   "strap.reach": sayReach,
   "strap.height-cap": (f) => measured(`The ${part(f)} is tied at`, f, length),
   "cap.angle": (f) =>

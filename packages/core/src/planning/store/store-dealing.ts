@@ -3,6 +3,7 @@ import type { KitItem } from "../../plan/kit.ts";
 import type { Dealing, DealtItem, DealtKind, KitShortage, SleeperDeal } from "../../plan/store-types.ts";
 import { CLOTH_OVER_STATURE_M } from "../assumed-kit.ts";
 import { wantedRidgeM } from "./deal-hang-kit.ts";
+import { isYoung } from "../warmth/warmth-margin.ts";
 import { kitShortage } from "./kit-shortage.ts";
 import { numbersInUse } from "./pieces-in-use.ts";
 import { putBySpares, sparesWanted } from "./spare-under.ts";
@@ -24,9 +25,12 @@ export interface DealingInput {
 export function storeDealing(input: DealingInput): Dealing {
   const { hands, sleepers, warmth, night } = input;
   const spares = putBySpares(hands, sleepers.length);
-  const told = night === undefined ? undefined : warmth?.marginK;
+  const grown = new Set(sleepers.filter((sleeper) => !isYoung(sleeper)).map(({ id }) => id));
+  const margins = night === undefined || warmth === undefined ? [] : [...warmth.marginK];
+  // Under 16 no degree of a balance is valid, and none is told.
+  const told = new Map(margins.filter(([id]) => grown.has(id)));
   const dealt = dealtItems(hands, sleepers, told);
-  const least = told === undefined ? Infinity : Math.min(...told.values());
+  const least = Math.min(Infinity, ...told.values());
   return {
     dealt,
     shortages: shortages(input),
@@ -50,7 +54,7 @@ function massOf(hands: StoreHands, sleeper: Sleeper): number {
 function dealtItems(
   hands: StoreHands,
   sleepers: readonly Sleeper[],
-  marginK: ReadonlyMap<string, number> | undefined,
+  marginK: ReadonlyMap<string, number>,
 ): SleeperDeal[] {
   const numbers = new Map<string, string[]>();
   return sleepers.map((sleeper) => {
@@ -64,7 +68,7 @@ function dealtItems(
       const pinned = held.pinned.has(kind);
       return [{ kind, item: line.id, ...(number === undefined ? {} : { number }), pinned }];
     });
-    const margin = marginK?.get(sleeper.id) ?? Infinity;
+    const margin = marginK.get(sleeper.id) ?? Infinity;
     return { sleeper: sleeper.id, items, ...(Number.isFinite(margin) ? { marginK: margin } : {}) };
   });
 }

@@ -55,6 +55,8 @@ type Say = (whom: string, value: string) => string;
 const WEIGHTY: Readonly<Record<string, Say>> = {
   "sleepers[].mass_kg": (whom) =>
     `The weight is not given for ${whom}: a usual grown person is assumed. State it before relying on strengths.`,
+  "sleepers[].age": (whom) =>
+    `The age is not given for ${whom}: for warmth taken as 16 or over. State it: no balance is valid for children.`,
   "sleepers[].reach_m": (whom, value) =>
     `Reach is taken as ${value} × stature for ${whom}. Measure it where a strap comes high.`,
   "sleepers[].step_m": (whom, value) =>

@@ -15,7 +15,7 @@ import { trunkPulls } from "./trunk-pulls.ts";
 
 /** The berths of a layout in the order of the map, those of people and the spare ones numbered by themselves. */
 export function endedBerths(
-  { camp, ground, classes, desk }: PreparedCamp,
+  { camp, ground, classes, desk, isInterim = false }: PreparedCamp & { readonly isInterim?: boolean },
   seats: ChosenBerths["seats"],
 ): EndedBerth[] {
   let [people, spares] = [0, 0];
@@ -42,7 +42,7 @@ export function endedBerths(
       },
     ];
   });
-  const slept = hung.filter(({ kit }) => !isSpareId(kit.sleeper.id));
+  const slept = isInterim ? [] : hung.filter(({ kit }) => !isSpareId(kit.sleeper.id));
   const tarps = campTarps(camp, ground, slept);
   const pulls = withRidgePulls(trunkPulls(hung), slept, tarps);
   const common = { camp, hazards, anchors: ground.anchors, pulls };

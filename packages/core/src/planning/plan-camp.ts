@@ -12,7 +12,7 @@ export interface PlanTools {
   readonly solver?: LinearSolver;
   /** Version of the engine, as the plan carries it. */
   readonly engine: string;
-  /** Told of each plan that is better than the one before; not above a hundred people placed. */
+  /** Told of each plan that is better than the one before, tarps not yet pitched; not above a hundred people placed. */
   readonly onIncumbent?: (plan: Plan) => void;
 }
 
@@ -33,7 +33,9 @@ export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
   const { onIncumbent, ...rest } = tools;
   const { work, chosen } = chooseLayout(prepareCamp(camp), {
     ...rest,
-    ...(onIncumbent === undefined ? {} : { onIncumbent: (so, far) => onIncumbent(planOf(so, far)) }),
+    ...(onIncumbent === undefined
+      ? {}
+      : { onIncumbent: (so, far) => onIncumbent(planOf({ ...so, isInterim: true }, far)) }),
   });
   const robust = findRobustCount(camp, tools.solver);
   return succeed({

@@ -30,6 +30,8 @@ import { peopleDistances, type Lying, type PeopleDistances } from "./wish-measur
 export interface Work extends PreparedCamp {
   readonly engine: string;
   readonly terms: readonly CostTerm[];
+  /** A plan on the way to a better one: its tarps are left out. */
+  readonly isInterim?: boolean;
 }
 
 export function workOf(prepared: PreparedCamp, engine: string): Work {

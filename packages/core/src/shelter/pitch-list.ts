@@ -1,8 +1,8 @@
-import { aboveGroundM, groundZM } from "./ground-plane.ts";
-import type { TarpCut } from "./tarp-cut.ts";
+import { groundZM } from "./ground-plane.ts";
+import { flatSide, type TarpCut } from "./tarp-cut.ts";
 import {
   canClose,
-  pitchTarp,
+  lowestCornerM,
   SIDES,
   type BerthFrame,
   type End,
@@ -111,8 +111,7 @@ function settle(
   const angles = { left: anglesDeg.left * DEG, right: anglesDeg.right * DEG };
   const pegged: Side[] = [];
   for (const side of SIDES) {
-    const lowest = (angle: number) =>
-      lowestM(cut, { ...base, leftAngle: angle, rightAngle: angle }, berth, side);
+    const lowest = lowestCornerM(flatSide(cut, side === "left" ? 1 : -1).corners, base, berth, side);
     if (lowest(angles[side]) >= 0) continue;
     pegged.push(side);
     let [low, high] = [0, angles[side]];
@@ -128,8 +127,3 @@ function settle(
 
 const DEG = Math.PI / 180;
 const HALVINGS = 16;
-
-function lowestM(cut: TarpCut, pitch: Pitch, berth: BerthFrame, side: Side): number {
-  const { corners } = pitchTarp(cut, pitch, berth);
-  return Math.min(...corners[side].map((corner) => aboveGroundM(berth.ground, corner)));
-}

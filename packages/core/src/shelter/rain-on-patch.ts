@@ -1,4 +1,4 @@
-import { STEPS, tableAt, type FallingRain } from "./falling-rain.ts";
+import { STEPS, tableAt, TOP_MS, type FallingRain } from "./falling-rain.ts";
 import type { Slopes } from "./rain-shade.ts";
 
 /** Area of a flat patch as a vector square to it, outwards [m²]. */
@@ -19,23 +19,25 @@ export const UPWARDS: AreaVector = [0, 0, 1];
  * Source   rain-shade (handbook/shelter.md)
  */
 export function rainOnPatch(
-  [areaX, areaY, areaZ]: AreaVector,
+  area: AreaVector,
   upwindX: number,
   upwindY: number,
   windMS: number,
   rain: FallingRain,
   covered: Slopes,
 ): number {
-  const facing = areaX * upwindX + areaY * upwindY;
+  const areaZ = area[2];
+  const facing = area[0] * upwindX + area[1] * upwindY;
   if (windMS < CALM_MS) return (covered[0] ?? 1) <= 0 ? 0 : Math.max(0, areaZ);
   const turns = facing === 0 ? Infinity : -areaZ / facing;
   const from = areaZ >= 0 || facing <= 0 ? 0 : turns;
   const to = areaZ >= 0 ? (facing >= 0 ? Infinity : turns) : facing > 0 ? Infinity : 0;
-  let [sum, low] = [0, from];
+  let sum = 0;
+  let low = from;
   for (let index = 0; index < covered.length && low < to; index += 2) {
-    const [start, end] = [covered[index] ?? 0, covered[index + 1] ?? 0];
+    const start = covered[index] ?? 0;
     if (start > low) sum += between(low, Math.min(start, to), areaZ, facing, windMS, rain);
-    low = Math.max(low, end);
+    low = Math.max(low, covered[index + 1] ?? 0);
   }
   return low < to ? sum + between(low, to, areaZ, facing, windMS, rain) : sum;
 }
@@ -51,7 +53,9 @@ function between(
   windMS: number,
   { slower, slowness }: FallingRain,
 ): number {
-  const [slow, fast] = [high === Infinity ? 0 : windMS / high, low === 0 ? Infinity : windMS / low];
+  const slow = high === Infinity ? 0 : windMS / high;
+  const fast = low === 0 ? Infinity : windMS / low;
+  if (slow >= TOP_MS) return 0;
   const share = upTo(slower, fast) - tableAt(slower, slow);
   const drift = windMS * (upTo(slowness, fast) - tableAt(slowness, slow));
   // Straight lines in the tables can leave a hair below nothing where the rain only just grazes.

@@ -38,25 +38,29 @@ export function rainShade(
 
 /** A panel seen along the wind. */
 interface TurnedPanel {
-  readonly aside: Float64Array;
-  readonly along: Float64Array;
-  readonly high: Float64Array;
+  readonly aside: readonly number[];
+  readonly along: readonly number[];
+  readonly high: readonly number[];
   readonly leastAside: number;
   readonly mostAside: number;
   readonly mostAlong: number;
 }
 
+/** Plain lists: typed ones of this size cost more to make than they save. */
 function turnedPanel({ corners }: Panel, upX: number, upY: number): TurnedPanel {
-  const aside = Float64Array.from(corners, ([x, y]) => y * upX - x * upY);
-  const along = Float64Array.from(corners, ([x, y]) => x * upX + y * upY);
-  return {
-    aside,
-    along,
-    high: Float64Array.from(corners, ([, , z]) => z),
-    leastAside: Math.min(...aside),
-    mostAside: Math.max(...aside),
-    mostAlong: Math.max(...along),
-  };
+  const [aside, along, high]: [number[], number[], number[]] = [[], [], []];
+  let [leastAside, mostAside, mostAlong] = [Infinity, -Infinity, -Infinity];
+  for (const corner of corners) {
+    const asideM = corner[1] * upX - corner[0] * upY;
+    const alongM = corner[0] * upX + corner[1] * upY;
+    aside.push(asideM);
+    along.push(alongM);
+    high.push(corner[2]);
+    leastAside = Math.min(leastAside, asideM);
+    mostAside = Math.max(mostAside, asideM);
+    mostAlong = Math.max(mostAlong, alongM);
+  }
+  return { aside, along, high, leastAside, mostAside, mostAlong };
 }
 
 /** Crossings of the panel being cut: distance upwind and height over the point, two numbers each; no panel has more. */
@@ -72,15 +76,15 @@ function addPanel(
   const { aside, along, high } = panel;
   const last = aside.length - 1;
   let count = 0;
-  let fromAside = at(aside, last) - pointAside;
+  let fromAside = (aside[last] ?? 0) - pointAside;
   let from = last;
   for (let corner = 0; corner <= last; corner++) {
-    const toAside = at(aside, corner) - pointAside;
+    const toAside = (aside[corner] ?? 0) - pointAside;
     if (toAside < 0 !== fromAside < 0) {
       const share = fromAside / (fromAside - toAside);
-      const [alongFrom, highFrom] = [at(along, from), at(high, from)];
-      cut[count++] = alongFrom - pointAlong + share * (at(along, corner) - alongFrom);
-      cut[count++] = highFrom - pointZ + share * (at(high, corner) - highFrom);
+      const [alongFrom, highFrom] = [along[from] ?? 0, high[from] ?? 0];
+      cut[count++] = alongFrom - pointAlong + share * ((along[corner] ?? 0) - alongFrom);
+      cut[count++] = highFrom - pointZ + share * ((high[corner] ?? 0) - highFrom);
     }
     fromAside = toAside;
     from = corner;
@@ -104,18 +108,16 @@ function addSegments(slopes: Slopes, count: number): void {
 
 /** Slopes covered by one segment of the upright plane: cut off where it is not above the point, and downwind. */
 function addSegment(slopes: Slopes, along0: number, high0: number, along1: number, high1: number): void {
-  let [a0, h0, a1, h1] = [along0, high0, along1, high1];
-  if (h0 < LOWEST_M && h1 < LOWEST_M) return;
-  if (h0 < LOWEST_M || h1 < LOWEST_M) {
-    const share = (LOWEST_M - h0) / (h1 - h0);
-    const along = a0 + share * (a1 - a0);
-    if (h0 < LOWEST_M) [a0, h0] = [along, LOWEST_M];
-    else [a1, h1] = [along, LOWEST_M];
+  if (high0 < LOWEST_M && high1 < LOWEST_M) return;
+  let first = along0 / high0;
+  let second = along1 / high1;
+  if (high0 < LOWEST_M || high1 < LOWEST_M) {
+    const levelAlong = along0 + ((LOWEST_M - high0) / (high1 - high0)) * (along1 - along0);
+    if (high0 < LOWEST_M) first = levelAlong / LOWEST_M;
+    else second = levelAlong / LOWEST_M;
   }
-  const [first, second] = [a0 / h0, a1 / h1];
-  const low = Math.max(0, Math.min(first, second));
   const high = Math.max(first, second);
-  if (high >= 0) slopes.push(low, high);
+  if (high >= 0) slopes.push(Math.max(0, Math.min(first, second)), high);
 }
 
 /** What is no more than a hair above the point counts as level with it. */
@@ -143,7 +145,11 @@ function joined(slopes: Slopes): Slopes {
 }
 
 function joinedTwo(slopes: Slopes): Slopes {
-  const [a = 0, b = 0, c = 0, d = 0] = slopes;
-  if (Math.max(a, c) > Math.min(b, d)) return a <= c ? slopes : [c, d, a, b];
-  return [Math.min(a, c), Math.max(b, d)];
+  const low = Math.min(slopes[0] ?? 0, slopes[2] ?? 0);
+  const isInOrder = low === slopes[0];
+  const lowEnd = (isInOrder ? slopes[1] : slopes[3]) ?? 0;
+  const high = (isInOrder ? slopes[2] : slopes[0]) ?? 0;
+  const highEnd = (isInOrder ? slopes[3] : slopes[1]) ?? 0;
+  if (high > lowEnd) return isInOrder ? slopes : [low, lowEnd, high, highEnd];
+  return [low, Math.max(lowEnd, highEnd)];
 }

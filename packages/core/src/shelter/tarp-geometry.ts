@@ -1,5 +1,5 @@
 import type { GroundPlane, Point3 } from "./ground-plane.ts";
-import { groundZM } from "./ground-plane.ts";
+import { aboveGroundM, groundZM } from "./ground-plane.ts";
 import { flatSide, type FlatPoint, type FlatSide, type TarpCut } from "./tarp-cut.ts";
 
 export type Side = "left" | "right";
@@ -88,6 +88,20 @@ export function pitchTarp(cut: TarpCut, pitch: Pitch, berth: BerthFrame): Pitche
   };
 }
 
+/** Lowest corner of a side over the ground below it, at an angle of its own [m]. */
+export function lowestCornerM(
+  corners: readonly FlatPoint[],
+  pitch: Omit<Pitch, "leftAngle" | "rightAngle">,
+  berth: BerthFrame,
+  side: Side,
+): (angle: number) => number {
+  const { at } = ridgeFrame(pitch, berth);
+  return (angle) =>
+    corners.reduce((least, corner) => {
+      return Math.min(least, aboveGroundM(berth.ground, at(corner, side, angle)));
+    }, Infinity);
+}
+
 /** From a point laid flat on a side to berth coordinates. */
 interface RidgeFrame {
   readonly at: (point: FlatPoint, side: Side, angle: number) => Point3;
@@ -95,7 +109,7 @@ interface RidgeFrame {
   readonly below: (alongM: number, downM: number) => Point3;
 }
 
-function ridgeFrame(pitch: Pitch, berth: BerthFrame): RidgeFrame {
+function ridgeFrame(pitch: Omit<Pitch, "leftAngle" | "rightAngle">, berth: BerthFrame): RidgeFrame {
   const { spanM, ground, headGather, footGather } = berth;
   const riseM = groundZM(ground, spanM, 0) + pitch.footTieM - pitch.headTieM;
   const lengthM = Math.hypot(spanM, riseM);

@@ -51,7 +51,7 @@ export function guyConflicts(
       () => STEM_CLEAR_M,
     ),
     ...near(
-      berths.filter((other) => other.id !== id),
+      berths.filter((other) => other.id !== id && isNear(other, a)),
       (other) => ({ with: "berth", id: other.id, gapM: gapToBerth(other, a, b) }),
       () => 1e-9,
     ),
@@ -70,6 +70,13 @@ export function guyConflicts(
 /** A cord needs no more than this beside a stem, and so much beside a path that people use by night [m]. */
 export const STEM_CLEAR_M = 0.05;
 export const PATH_CLEAR_M = 0.5;
+
+function isNear({ place: { middle } }: HungPlace, [xM, yM]: GroundXY): boolean {
+  return middle !== undefined && (middle[0] - xM) ** 2 + (middle[1] - yM) ** 2 < NEAR_M * NEAR_M;
+}
+
+/** No guy reaches a berth whose middle is farther off [m]. */
+const NEAR_M = 9;
 
 function gapToBerth({ place: { footprint } }: HungPlace, a: GroundXY, b: GroundXY): number {
   return footprint === undefined ? Infinity : segmentsToPolygon([[a, b]], footprint);

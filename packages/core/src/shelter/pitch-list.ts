@@ -1,5 +1,5 @@
 import { groundZM } from "./ground-plane.ts";
-import { flatSide, type TarpCut } from "./tarp-cut.ts";
+import { flatSides, type TarpCut } from "./tarp-cut.ts";
 import {
   canClose,
   lowestCornerM,
@@ -111,7 +111,7 @@ function settle(
   const angles = { left: anglesDeg.left * DEG, right: anglesDeg.right * DEG };
   const pegged: Side[] = [];
   for (const side of SIDES) {
-    const lowest = lowestCornerM(flatSide(cut, side === "left" ? 1 : -1).corners, base, berth, side);
+    const lowest = lowestCornerM(flatSides(cut)[side].corners, base, berth, side);
     if (lowest(angles[side]) >= 0) continue;
     pegged.push(side);
     let [low, high] = [0, angles[side]];

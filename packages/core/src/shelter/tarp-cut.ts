@@ -47,6 +47,24 @@ export function flatSide(cut: TarpCut, turn: 1 | -1): FlatSide {
   return { corners, outline: [[-half, 0], ...outline] };
 }
 
+/** Both sides of a cut and the area of one; told again without reckoning where the very same cut is asked for. */
+export function flatSides(cut: TarpCut): FlatSides {
+  const known = KNOWN.get(cut);
+  if (known !== undefined) return known;
+  const [left, right] = [flatSide(cut, 1), flatSide(cut, -1)];
+  const sides = { left, right, areaM2: flatAreaM2(left) };
+  KNOWN.set(cut, sides);
+  return sides;
+}
+
+export interface FlatSides {
+  readonly left: FlatSide;
+  readonly right: FlatSide;
+  readonly areaM2: number;
+}
+
+const KNOWN = new WeakMap<TarpCut, FlatSides>();
+
 function cornersOf({ shape, ridgeM, widthM, edgeM, skewM }: TarpCut, turn: 1 | -1): FlatPoint[] {
   const downM = widthM / 2;
   switch (shape) {

@@ -1,6 +1,6 @@
 import type { GroundPlane, Point3 } from "./ground-plane.ts";
 import { aboveGroundM, groundZM } from "./ground-plane.ts";
-import { flatSide, type FlatPoint, type FlatSide, type TarpCut } from "./tarp-cut.ts";
+import { flatSides, type FlatPoint, type FlatSide, type FlatSides, type TarpCut } from "./tarp-cut.ts";
 
 export type Side = "left" | "right";
 export type End = "head" | "foot";
@@ -42,7 +42,7 @@ export interface PitchedTarp {
   readonly edges: Readonly<Record<Side, readonly [Point3, Point3]>>;
   /** Corners that take guys, head to foot. */
   readonly corners: Readonly<Record<Side, readonly Point3[]>>;
-  readonly flat: Readonly<Record<Side, FlatSide>>;
+  readonly flat: FlatSides;
   readonly angle: Readonly<Record<Side, number>>;
 }
 
@@ -62,7 +62,7 @@ export interface PitchedTarp {
  */
 export function pitchTarp(cut: TarpCut, pitch: Pitch, berth: BerthFrame): PitchedTarp {
   const frame = ridgeFrame(pitch, berth);
-  const flat = { left: flatSide(cut, 1), right: flatSide(cut, -1) };
+  const flat = flatSides(cut);
   const angle = { left: pitch.leftAngle, right: pitch.rightAngle };
   const panels = SIDES.flatMap((side) => panelsOf(side, flat[side], angle[side], frame, pitch.closedEnds));
   const cornersOf = (side: Side) =>

@@ -1,6 +1,5 @@
 import { inDegrees, radians } from "../quantity/angle.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
-import { flatAreaM2 } from "./tarp-cut.ts";
 import { clothEdgePullN, ridgePull, type RidgePull } from "./ridge-pull.ts";
 import type { PitchedTarp, Side } from "./tarp-geometry.ts";
 import { canopyCoefficients, dynamicPressurePa, type Roof } from "./wind-load.ts";
@@ -74,7 +73,7 @@ function sideForce({ tarp, gustMS, blockageRatio }: TarpLoadsInput, side: Side):
   const pitchDeg = inDegrees(radians(tarp.angle[side]));
   const inTable = roof === "mono" ? Math.abs(pitchDeg) : Math.max(-20, pitchDeg);
   const { up, down } = canopyCoefficients(roof, inTable, blockageRatio);
-  const force = dynamicPressurePa(gustMS) * flatAreaM2(tarp.flat[side]);
+  const force = dynamicPressurePa(gustMS) * tarp.flat.areaM2;
   return { upN: up * force, downN: down * force };
 }
 

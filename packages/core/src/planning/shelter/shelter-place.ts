@@ -1,7 +1,7 @@
 import type { Camp, Night } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import type { Tarp } from "../../plan/kit.ts";
-import { fallingRain } from "../../shelter/falling-rain.ts";
+import { fallingRain, type FallingRain } from "../../shelter/falling-rain.ts";
 import type { GroundPlane } from "../../shelter/ground-plane.ts";
 import { hungBody, type HungBody } from "../../shelter/hung-body.ts";
 import type { Effort } from "../../shelter/pitch-list.ts";
@@ -36,6 +36,8 @@ export interface TarpWeather {
   readonly rainMmH: number;
   /** What shares are told for where no rain is forecast [mm/h]. */
   readonly assumedMmH: number;
+  /** The same as it falls. */
+  readonly rain: FallingRain;
   readonly windMS: number;
   readonly gustMS: number;
   readonly windFromRad?: number;
@@ -44,10 +46,12 @@ export interface TarpWeather {
 export function tarpWeather({ night, ground }: Camp): TarpWeather {
   const canopy = ground?.canopy ?? "wood";
   const wind = worstHour(night);
+  const assumedMmH = Math.max(wind.rainMmH, ASSUMED_MM_H);
   const profile = { fromM: night?.windHeightM ?? 10, heightM: TARP_M, surrounding: canopy };
   return {
     rainMmH: wind.rainMmH,
-    assumedMmH: Math.max(wind.rainMmH, ASSUMED_MM_H),
+    assumedMmH,
+    rain: fallingRain(assumedMmH),
     windMS: windAtHeight({ ...profile, windMS: wind.windMS }),
     gustMS: gustAtHeight({ ...profile, windMS: wind.gustMS }),
     ...(night?.windFromRad === undefined ? {} : { windFromRad: night.windFromRad }),
@@ -111,7 +115,7 @@ export function shelterPlace(
     berth,
     body: effort === "many" ? body : hungBody({ ...trough, sections: FEW_SECTIONS }),
     weather: {
-      rain: fallingRain(weather.assumedMmH),
+      rain: weather.rain,
       winds: gustySpeeds(weather.windMS, weather.gustMS),
     },
     windsFrom: effort === "many" ? winds : winds.filter((_, index) => index % 2 === 0),

@@ -42,6 +42,7 @@ import {
   campTables,
   emergencyCardScene,
   tableSheets,
+  knotCardScene,
   verdictPlate,
   type Scene,
   type ThemeName,
@@ -286,6 +287,7 @@ export const scenes: readonly GoldenScene[] = [
     { name: `sheet-${table.name}`, theme: "one-ink", draw: () => first(tableSheets(table, words)) },
   ]),
   { name: "emergency-card", theme: "one-ink", draw: () => emergencyCardScene(equipped, store, words) },
+  { name: "knot-card", theme: "one-ink", draw: () => knotCardScene(words) },
   { name: "angle-card", theme: "one-ink", draw: () => angleCardScene(presetRules("usual"), words) },
   {
     name: "pocket-table",

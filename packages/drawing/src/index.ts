@@ -43,3 +43,4 @@ export { storeShelfScene } from "./store/store-shelf-scene.ts";
 export { tableSheets, type SheetCell, type SheetRow, type SheetTable } from "./paper/table-sheet.ts";
 export { campTables } from "./paper/camp-papers.ts";
 export { emergencyCardScene } from "./paper/emergency-card-scene.ts";
+export { knotCardScene } from "./paper/knot-card-scene.ts";

@@ -43,7 +43,7 @@ describe("every drawing", () => {
 });
 
 describe("cards and sheets", () => {
-  const papers = ["card", "leaders", "pocket", "angle", "sheet", "emergency"].flatMap(starting);
+  const papers = ["card", "leaders", "pocket", "angle", "sheet", "emergency", "knot"].flatMap(starting);
 
   it("are drawn at all", () => expect(papers.length).toBeGreaterThan(8));
 

@@ -25,6 +25,13 @@ describe("plan", () => {
     await expect(out).toMatchFileSnapshot("../../golden/demo-summary.txt");
   });
 
+  it("fits people out from the store where there is no ground", async () => {
+    const { code, out } = await ran(["plan", "examples/store.camp.json"]);
+    await expect(out).toMatchFileSnapshot("../../golden/store-summary.txt");
+    expect(code).toBe(0);
+    expect(out).not.toMatch(/Arrive by \d|sleep on the ground|as surveyed/);
+  });
+
   it("tells pairs without a map just as well", async () => {
     const { code, out } = await ran(["plan", join(ROOT, "examples/pairs.camp.json")]);
     expect(code).toBe(0);
@@ -99,12 +106,15 @@ describe("plan --out", () => {
     const { code, out } = await ran(["plan", DEMO, "--out", "papers"], { cwd: here });
     expect(code).toBe(0);
     expect(lines(out).at(-1)).toBe(
-      "Files in papers: plan.json, map.svg, cards.html, leaders-sheet.html, angle-card.svg, map.pdf, cards.pdf, leaders-sheet.pdf, pocket-tables.pdf, angle-card.pdf, 15 in sheets/, 2 in a6/, 14 in berths/, 28 in cards/",
+      "Files in papers: plan.json, map.svg, cards.html, leaders-sheet.html, angle-card.svg, map.pdf, cards.pdf, leaders-sheet.pdf, pocket-tables.pdf, angle-card.pdf, packing.csv, returns.csv, cuts.csv, spools.csv, night.ics, berths.gpx, berths.geojson, 16 in sheets/, 2 in a6/, 14 in berths/, 28 in cards/",
     );
     const names = readdirSync(join(here, "papers"), { recursive: true, encoding: "utf8" });
     expect(names.filter((name) => /\.(?:svg|json|html)$/.test(name))).toHaveLength(47);
-    expect(names.filter((name) => name.endsWith(".pdf"))).toHaveLength(15);
+    expect(names.filter((name) => name.endsWith(".pdf"))).toHaveLength(16);
     expect(names.filter((name) => name.includes(".new"))).toEqual([]);
+    for (const name of names.filter((file) => /\.(?:csv|ics|gpx|geojson)$/.test(file))) {
+      expect(readFileSync(join(here, "papers", name), "utf8")).not.toMatch(/mass|\d\s?(?:kg|N)\b/);
+    }
     for (const name of names.filter((file) => /\.(?:svg|html)$/.test(file))) {
       const paper = readFileSync(join(here, "papers", name), "utf8");
       const words = paper.replaceAll(/base64,[^)]*/g, "");
@@ -135,5 +145,5 @@ describe("plan --out", () => {
     expect(forced.code).toBe(0);
     expect(readFileSync(join(here, "map.svg"), "utf8")).toContain("<svg");
     expect(existsSync(stale)).toBe(false);
-  });
+  }, 60_000);
 });

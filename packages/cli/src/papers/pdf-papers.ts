@@ -5,6 +5,7 @@ import {
   cutListScene,
   nightTimelineScene,
   emergencyCardScene,
+  knotCardScene,
   tableSheets,
   campTables,
   cardsSheetScenes,
@@ -89,19 +90,24 @@ function printed(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
   ];
 }
 
-/** The papers that are tables, each with the drawing that belongs to it; and the emergency card, four to a sheet. */
+/** The papers that are tables, each with the drawing that belongs to it; and cards for everybody, four to a sheet. */
 function sheets(plan: Plan, camp: Camp, words: Words): readonly Printed[] {
   const tables = campTables(plan, camp).map((table) => ({
     name: `sheets/${table.name}.pdf`,
     title: words.labels(table.title),
     scenes: [...tableSheets(table, words), ...drawingsOf(table.name, plan, camp, words)],
   }));
-  const card = emergencyCardScene(plan, camp, words);
-  const four = cardsOnSheets(new Array<Scene>(4).fill(card), {
-    name: "emergency-cards",
-    title: { word: "emergency.title" },
-  });
-  return [...tables, { name: "sheets/emergency-card.pdf", title: "Emergency card", scenes: four }];
+  return [
+    ...tables,
+    fourOf("emergency-card", "Emergency card", emergencyCardScene(plan, camp, words)),
+    fourOf("knot-card", "Knots by place", knotCardScene(words)),
+  ];
+}
+
+/** One card, four to a sheet. */
+function fourOf(name: string, title: string, card: Scene): Printed {
+  const about = { name: `${name}s`, title: card.title };
+  return { name: `sheets/${name}.pdf`, title, scenes: cardsOnSheets(new Array<Scene>(4).fill(card), about) };
 }
 
 function drawingsOf(table: string, plan: Plan, camp: Camp, words: Words): readonly Scene[] {

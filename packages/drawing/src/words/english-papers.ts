@@ -140,6 +140,22 @@ export const PAPERS_ENGLISH = {
   "emergency.cut": "Cannot get somebody out: lift, never cut a strap with weight on it.",
   "emergency.count": "Count heads at the muster: {count}",
 
+  "knots.title": "Knots by place",
+  "knots.desc":
+    "Four knots drawn over and under: strap through its eye, slipped half hitch, friction loop, sheet bend.",
+  "knots.strap-through-eye": "Tree: strap through eye",
+  "knots.strap-through-eye.how": "Flat on the bark, the eye on the face of the trunk, not at its edge.",
+  "knots.slipped-half-hitch": "Strap: slipped, then half",
+  "knots.slipped-half-hitch.how":
+    "Over the strap, behind it, a bight under its own part. Then one more half hitch with the bight.",
+  "knots.friction-loop": "Tarp ridge: friction loop",
+  "knots.friction-loop.how":
+    "Three turns, the loop through itself, laid side by side. Slides by hand, grips under load.",
+  "knots.sheet-bend": "Line to a loop: sheet bend",
+  "knots.sheet-bend.how": "Up through the loop, behind both legs, under its own part. Both ends on one side.",
+  "knots.after":
+    "Check each at every entry, and after ten minutes. Learn them from a person, not from a card.",
+
   "risk.title": "Risk assessment",
   "risk.hazard": "hazard",
   "risk.who": "who",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { DESK, openExample, show, untilPlanned, visitFor, waitUntilKept } from "./app.ts";
+import { DESK, openExample, show, untilPlanned, visit, visitFor, waitUntilKept } from "./app.ts";
 
 describe("the night", () => {
   const now = visitFor(DESK, async ({ page }) => {
@@ -56,8 +56,70 @@ describe("the night", () => {
     expect(await now.page.locator(".night-page .findings").first().textContent()).toContain("not get dark");
   });
 
+  const openForecast = async (text: string): Promise<void> => {
+    await now.page.waitForTimeout(450);
+    const chooser = now.page.waitForEvent("filechooser");
+    await now.page.getByRole("button", { name: "Open a forecast" }).click();
+    await (await chooser).setFiles({ name: "forecast.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+  };
+  const CSV = [
+    "at,air_c,wind_m_s,gust_m_s,rain_mm_h",
+    "2027-05-14T20:00Z,9,4,11,0",
+    "2027-05-14T23:00Z,6,3,16.5,0.2",
+    "2027-05-15T02:00Z,4.5,2,7,0",
+  ].join("\n");
+  const gusts = () => now.page.getByRole("textbox", { name: "Gusts", exact: true }).inputValue();
+
+  it("takes a forecast from a file, and keeps it where the next one cannot be used", async () => {
+    await openForecast(CSV);
+    await now.page.getByText("The forecast came in: 3 hours.").waitFor();
+    await untilPlanned(now.page);
+    expect(await now.page.getByRole("textbox", { name: "Low", exact: true }).inputValue()).toBe("4.5");
+    const most = await gusts();
+    await openForecast("at,air_c\nnever,cold");
+    await now.page.locator(".forecast-source .fault-row").first().waitFor();
+    expect(await gusts()).toBe(most);
+  });
+
+  it("fetches from an address of its own place alone, on a press, and keeps the last good one", async () => {
+    // Without the device's own copy of the app, so that the test can answer for the server.
+    const { page, end } = await visit(now.browser, DESK, false);
+    await openExample(page);
+    await show(page, "#/night");
+    const asked: string[] = [];
+    await page.route("**/forecast*.csv", async (route) => {
+      const url = route.request().url();
+      asked.push(url);
+      if (url.endsWith("forecast-1.csv")) await route.fulfill({ body: CSV.replace("4.5", "3.5") });
+      else await route.fulfill({ status: 503, body: "" });
+    });
+    await page.getByText("Fetch a forecast").click();
+    const fetchIt = page.getByRole("button", { name: "Fetch it now" });
+    expect(await fetchIt.count()).toBe(0);
+    const fetchFrom = async (address: string): Promise<void> => {
+      await page.getByLabel("Address").fill(address);
+      await page.waitForTimeout(450);
+      await fetchIt.click();
+    };
+    await fetchFrom("https://weather.example/forecast-1.csv");
+    await page.getByText("not of the place the app came from", { exact: false }).waitFor();
+    expect(asked).toEqual([]);
+    await fetchFrom("forecast-1.csv");
+    await page.getByText("The forecast came in: 3 hours.").waitFor();
+    await untilPlanned(page);
+    const low = page.getByRole("textbox", { name: "Low", exact: true });
+    expect(await low.inputValue()).toBe("3.5");
+    await fetchFrom("forecast-2.csv");
+    await page.getByText("the address answered 503", { exact: false }).waitFor();
+    expect(await low.inputValue()).toBe("3.5");
+    await page.getByText(/^Fetched /).waitFor();
+    await end();
+  });
+
   it("keeps hours that are typed, over a reload with the server gone", async () => {
     await now.page.locator(".hours summary").click();
+    await now.page.getByRole("button", { name: "Take out all hours" }).click();
+    await now.page.waitForTimeout(450);
     await now.page.getByRole("button", { name: "Add an hour" }).click();
     await now.page.waitForTimeout(450);
     await now.page.getByRole("button", { name: "Add an hour" }).click();

@@ -76,6 +76,9 @@ export const NIGHT_WORDS = {
   open: "Open a forecast",
   openNote: "A CSV or JSON of hours, or CoverageJSON.",
   read: "The forecast came in: {count} hours.",
+  mapping: "JSON of another form",
+  mappingNote: "Say where its figures stand; it is used where a file is none of ours and no CoverageJSON.",
+  mappingNeed: "JSON that says where the figures stand",
   fetchTitle: "Fetch a forecast",
   fetchNote:
     "Off until you write an address here. The app fetches from the place it came from and from nowhere else: its own policy lets nothing out. A forecast from elsewhere comes in as a file.",

@@ -5,6 +5,7 @@ import { CutSheet } from "../store/cut-sheet.tsx";
 import { DealingBoard } from "../store/dealing-board.tsx";
 import { ItemDialog } from "../store/item-dialog.tsx";
 import { NewItems } from "../store/new-items.tsx";
+import { StoreFiles } from "../store/store-files.tsx";
 import { PackingSheet } from "../store/packing-sheet.tsx";
 import { Shelves } from "../store/shelves.tsx";
 import { Shortages } from "../store/shortages.tsx";
@@ -58,6 +59,7 @@ function Store() {
       {kit.length === 0 ? <p class="lead">{WORDS.kit.empty}</p> : null}
       <Shelves kit={kit} onOpen={(id) => (open.value = id)} />
       <NewItems onAdded={(id) => (open.value = id)} />
+      <StoreFiles />
       {open.value === undefined ? null : (
         <ItemDialog id={open.value} onClose={() => (open.value = undefined)} />
       )}

@@ -2,6 +2,7 @@ import { nightTimelineScene } from "@nightspan/drawing";
 import { labels, measure } from "@nightspan/edge";
 import { Arrival } from "../night/arrival.tsx";
 import { ForecastFields, PlaceFields, SetUpFields, StopLines } from "../night/forecast-fields.tsx";
+import { ForecastSource } from "../night/forecast-source.tsx";
 import { HoursTable } from "../night/hours-table.tsx";
 import { WindCompass } from "../night/wind-compass.tsx";
 import { WorkOrder } from "../night/work-order.tsx";
@@ -32,6 +33,7 @@ export function NightPage() {
           </div>
           <div class="side-list">
             {night === undefined ? <NoNight /> : <Forecast />}
+            <ForecastSource />
             <PlaceFields />
           </div>
         </div>

@@ -9,6 +9,7 @@ import { answer, planRefusals } from "../state/plan-store.ts";
 import { nextPerson, openStore } from "../state/store-camp.ts";
 import { ItemDialog } from "../store/item-dialog.tsx";
 import { NewItems } from "../store/new-items.tsx";
+import { StoreFiles } from "../store/store-files.tsx";
 import { Shelves } from "../store/shelves.tsx";
 import { Button } from "../ui/button.tsx";
 import { FindingList } from "../ui/finding-list.tsx";
@@ -80,6 +81,7 @@ function OnTheShelves({ count }: { readonly count: number }) {
       <ShelvesSource />
       <Shelves kit={kit} onOpen={(id) => (open.value = id)} />
       <NewItems onAdded={(id) => (open.value = id)} />
+      <StoreFiles />
       {open.value === undefined ? null : (
         <ItemDialog id={open.value} onClose={() => (open.value = undefined)} />
       )}

@@ -11,13 +11,28 @@ interface Settings {
   readonly statureM: number;
   readonly steps: number;
   readonly looker: string;
+  /** Where a forecast is fetched from on a press; empty: nowhere. */
+  readonly forecastAddress: string;
+  /** When the last good forecast was fetched; empty: never. */
+  readonly fetchedAt: string;
+  /** Where in JSON of another form the figures of a forecast stand. */
+  readonly mapping: string;
 }
 
 /** One easy step over stature, until somebody calibrates theirs. */
 export const STEP_OF_STATURE = DEFAULTS["sleepers[].step_m"].value;
 
 const KEY = "nightspan-settings";
-const INITIAL: Settings = { theme: "device", dayTheme: "device", statureM: 1.75, steps: 6, looker: "" };
+const INITIAL: Settings = {
+  theme: "device",
+  dayTheme: "device",
+  statureM: 1.75,
+  steps: 6,
+  looker: "",
+  forecastAddress: "",
+  fetchedAt: "",
+  mapping: "",
+};
 
 export const settings = signal<Settings>(read());
 
@@ -63,15 +78,22 @@ function known(kept: object): Partial<Settings> {
   const dayTheme = themeOf(of("dayTheme"));
   const statureM = of("statureM");
   const steps = of("steps");
-  const looker = of("looker");
   return {
     ...(theme === undefined ? {} : { theme }),
     ...(dayTheme === undefined || dayTheme === "red-night" ? {} : { dayTheme }),
     ...(typeof statureM === "number" && statureM >= 1 && statureM <= 2.2 ? { statureM } : {}),
     ...(typeof steps === "number" && steps >= 1 && steps <= 30 ? { steps } : {}),
-    ...(typeof looker === "string" ? { looker } : {}),
+    ...Object.fromEntries(
+      WRITTEN.flatMap((name) => {
+        const value = of(name);
+        return typeof value === "string" ? [[name, value] as const] : [];
+      }),
+    ),
   };
 }
+
+/** What the reader wrote themselves. */
+const WRITTEN = ["looker", "forecastAddress", "fetchedAt", "mapping"] as const;
 
 function themeOf(value: unknown): ThemeChoice | undefined {
   const choices: readonly ThemeChoice[] = ["device", "light", "dark", "red-night"];

@@ -103,12 +103,20 @@ function largestLeast(people: number, half: WarmthHalfTable, enough: Uint8Array)
   return levels[low] ?? -Infinity;
 }
 
+/** Everybody has a line of at least the margin: as many can be sent from lines to people as there are. */
 function isDealable(people: number, half: WarmthHalfTable, enough: Uint8Array, least: number): boolean {
-  const lines = half.room.length;
-  const cost = half.margin.map((margin, at) =>
-    margin >= leastOf(enough, Math.floor(at / lines), least) ? 0 : Infinity,
-  );
-  return leastTransport({ rows: people, room: half.room, cost }) !== undefined;
+  const { room, margin } = half;
+  const arcs: Arc[] = [];
+  for (const [line, pieces] of room.entries()) arcs.push({ from: 0, to: 2 + people + line, room: pieces });
+  for (let person = 0; person < people; person++) {
+    const atLeast = leastOf(enough, person, least);
+    arcs.push({ from: 2 + person, to: 1, room: 1 });
+    for (const line of room.keys()) {
+      if ((margin[person * room.length + line] ?? -Infinity) < atLeast) continue;
+      arcs.push({ from: 2 + people + line, to: 2 + person, room: 1 });
+    }
+  }
+  return greatestFlow(2 + people + room.length, arcs).total === people;
 }
 
 function leastMass(people: number, half: WarmthHalfTable, enough: Uint8Array, least: number): HalfDealt {

@@ -22,17 +22,16 @@ export interface ShortageInput<L extends KitItem> {
 export function kitShortage<L extends KitItem>(input: ShortageInput<L>): KitShortage | undefined {
   const { kind, people, lacking, lines, piecesOf, serves } = input;
   if (lacking.length === 0) return undefined;
+  const room = lines.map(piecesOf);
+  const table = people.map((person) => Uint8Array.from(lines, (line) => Number(serves(person, line))));
+  const isServed = (person: number, line: number) => table[person]?.[line] === 1;
   const served = spreadLines({
-    people,
-    lines,
-    roomOf: piecesOf,
-    costOf: (person, line) => (serves(person, line) ? 0 : Infinity),
+    people: table,
+    lines: [...room.keys()],
+    roomOf: (line) => room[line] ?? 0,
+    costOf: (row, line) => (row[line] === 1 ? 0 : Infinity),
   });
-  const set = hallSet({
-    room: lines.map(piecesOf),
-    serves: (person, line) => isServing(serves, people[person], lines[line]),
-    lineOf: Int32Array.from(served, (line) => (line === undefined ? -1 : lines.indexOf(line))),
-  });
+  const set = hallSet({ room, serves: isServed, lineOf: Int32Array.from(served, (line) => line ?? -1) });
   const competing = (set?.people ?? []).flatMap((person) => people[person] ?? []);
   const pieces = set?.pieces ?? 0;
   return {
@@ -84,14 +83,6 @@ export function tooFew(kind: DealtKind, pieces: number, people: number, subject 
     },
     "look-again",
   );
-}
-
-function isServing<L>(
-  serves: (sleeper: Sleeper, line: L) => boolean,
-  person: Sleeper | undefined,
-  line: L | undefined,
-): boolean {
-  return person !== undefined && line !== undefined && serves(person, line);
 }
 
 /** One thing that would serve any of them: the greatest of lengths and loads, the coldest air. */

@@ -17,14 +17,16 @@ export function afterCutting(
   const uses: CutUse[] = [];
   let cost = 0;
   for (const { column, times } of wanted) {
-    for (let time = 0; time < times; time++) {
+    for (let left = times; left > 0;) {
       const room = (problem.stocks[column.stock]?.most ?? 0) - (begun[column.stock] ?? 0);
       const cuts = column.cuts.map((count, piece) => Math.min(count, demand[piece] ?? 0));
-      if (room <= 0 || cuts.every((count) => count === 0)) break;
-      cuts.forEach((count, piece) => (demand[piece] = (demand[piece] ?? 0) - count));
-      begun[column.stock] = (begun[column.stock] ?? 0) + 1;
-      cost += problem.stocks[column.stock]?.cost ?? 0;
-      uses.push({ stock: column.stock, cuts, times: 1 });
+      const again = Math.min(left, room, timesWanted(cuts, demand));
+      if (!(again > 0) || again === Infinity) break;
+      cuts.forEach((count, piece) => (demand[piece] = (demand[piece] ?? 0) - count * again));
+      begun[column.stock] = (begun[column.stock] ?? 0) + again;
+      cost += again * (problem.stocks[column.stock]?.cost ?? 0);
+      uses.push({ stock: column.stock, cuts, times: again });
+      left -= again;
     }
   }
   const stocks = problem.stocks.map((stock, index) => ({
@@ -33,6 +35,15 @@ export function afterCutting(
     least: Math.max(0, stock.least - (begun[index] ?? 0)),
   }));
   return { problem: { ...problem, demand, stocks }, uses, cost };
+}
+
+/** How often a pattern can be cut before it makes more of a piece than is wanted; 0 for one that makes none. */
+function timesWanted(cuts: Int32Array, demand: Int32Array): number {
+  let times = Infinity;
+  for (const [piece, count] of cuts.entries()) {
+    if (count > 0) times = Math.min(times, Math.floor((demand[piece] ?? 0) / count));
+  }
+  return times === Infinity ? 0 : times;
 }
 
 export function isDone({ demand }: CutProblem): boolean {
@@ -48,7 +59,9 @@ export function cutGreedily(problem: CutProblem): CutRest {
   while (!isDone(rest.problem)) {
     const next = bestFirstFit(rest.problem);
     if (next === undefined) break;
-    const step = afterCutting(rest.problem, [{ column: next, times: 1 }]);
+    const step = afterCutting(rest.problem, [
+      { column: next, times: timesWanted(next.cuts, rest.problem.demand) },
+    ]);
     rest = {
       problem: step.problem,
       uses: [...rest.uses, ...step.uses],

@@ -154,6 +154,20 @@ describe("cutting", () => {
     ]);
   });
 
+  it("takes a million alike as quickly as one, and refuses what is finer than any table", () => {
+    const million = { stock: [{ lengthMm: 1000 }], pieces: [{ lengthMm: 300, count: 1_000_000 }], kerfMm: 0 };
+    expect(cut(million)).toMatchObject({ objective: 333_334, bound: 333_334, proven: true });
+    const fine = {
+      stock: [{ lengthMm: 90_000_001 }],
+      pieces: [
+        { lengthMm: 7, count: 1 },
+        { lengthMm: 5, count: 1 },
+      ],
+    };
+    const found = cutting({ ...fine, kerfMm: 0 });
+    expect(found.ok ? [] : found.refusals.map(({ field }) => field)).toEqual(["pieces"]);
+  });
+
   it("cuts nothing from nothing", () => {
     expect(cut({ stock: [], pieces: [], kerfMm: 0 })).toMatchObject({
       stocksUsed: 0,

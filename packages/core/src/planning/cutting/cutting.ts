@@ -1,5 +1,5 @@
 import type { Basis } from "../../outcome/basis.ts";
-import { refuseAll, succeed, type Outcome, type Refusal } from "../../outcome/outcome.ts";
+import { refuse, refuseAll, succeed, type Outcome, type Refusal } from "../../outcome/outcome.ts";
 import { byCodeUnit } from "../order.ts";
 import { cutOneLength, type CutSearch } from "./cut-one-length.ts";
 import { wholeProblem, type WholeProblem } from "./cut-problem.ts";
@@ -22,6 +22,8 @@ export function cutting(input: CuttingInput): Outcome<Cutting> {
   const faults = refuseAll([...lineFaults(input), ...tooLong(input)]);
   if (faults !== undefined) return faults;
   const problem = wholeProblem(input);
+  const cells = problem.widths.length * Math.max(0, ...problem.stocks.map(({ capacity }) => capacity));
+  if (cells > MOST_CELLS) return refuse("pieces", cells, TOO_FINE);
   const found = searched(problem);
   if (found.uses === undefined) return refuseAll(unmet(input, problem)) ?? succeed(NOTHING);
   const patterns = patternsOf(found.uses, problem);
@@ -120,6 +122,10 @@ function patternsOf(uses: readonly CutUse[], { piecesMm, stocksMm }: WholeProble
 function keyOf({ cuts }: CuttingPattern): string {
   return cuts.map(({ lengthMm, count }) => `${lengthMm}:${count}`).join(" ");
 }
+
+/** Different lengths × longest stock, in the pieces' common divisor: what a table of fillings may hold. */
+const MOST_CELLS = 50_000_000;
+const TOO_FINE = `at most ${MOST_CELLS} different lengths × units of the longest stock: round the lengths`;
 
 /** A hundred kilometres: longer numbers would only be a slip of the pen. */
 const LONGEST_MM = 100_000_000;

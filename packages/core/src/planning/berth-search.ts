@@ -62,7 +62,17 @@ function searched(
   }
   const bounds =
     parts === undefined ? simpleBounds(model) : { most: parts.placed, leastCost: parts.leastCost };
-  return solver === undefined ? nearby(model, start, bounds) : searchBySolver(model, start, bounds, solver);
+  if (solver === undefined) return nearby(model, start, bounds);
+  const solved = searchBySolver(model, start, bounds, solver);
+  if (solved.method !== "local search") return solved;
+  // The solver gave up: what it found is bettered, and what it proved still holds.
+  const bettered = nearby(model, solved.columns, { ...bounds, most: solved.bound });
+  return { ...bettered, lowerBound: Math.max(bettered.lowerBound, leastFor(solved, bettered)) };
+}
+
+/** The cost proven for as many as the solver placed holds for no other number. */
+function leastFor(solved: SearchState, { columns }: SearchState): number {
+  return solved.columns.length === columns.length ? solved.lowerBound : 0;
 }
 
 function nearby(model: SearchModel, start: Int32Array, bounds: SearchBounds): SearchState {

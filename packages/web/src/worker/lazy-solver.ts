@@ -1,5 +1,5 @@
 import type { LinearSolver } from "@nightspan/core";
-import { highsSolver } from "@nightspan/edge";
+import { highsSolver, tableauSolver } from "@nightspan/edge";
 
 /** Thrown where a search asks for a solver that is not loaded yet. */
 class SolverWanted extends Error {}
@@ -14,7 +14,7 @@ const STAND_IN: LinearSolver = {
 
 let loaded: Promise<LinearSolver | undefined> | undefined;
 
-/** The solver; undefined where this browser cannot run it. */
+/** The solver: the plain one where this browser runs no WebAssembly; undefined where neither can be loaded. */
 export function loadSolver(): Promise<LinearSolver | undefined> {
   loaded ??= load();
   return loaded;
@@ -24,6 +24,16 @@ async function load(): Promise<LinearSolver | undefined> {
   try {
     const { default: loadHighs } = await import("highs");
     return highsSolver(await loadHighs());
+  } catch {
+    return loadPlain();
+  }
+}
+
+/** The solver in plain JavaScript: slower, and fetched only where it is needed. */
+async function loadPlain(): Promise<LinearSolver | undefined> {
+  try {
+    const { default: tableau } = await import("javascript-lp-solver");
+    return tableauSolver(tableau, Date.now);
   } catch {
     return undefined;
   }

@@ -67,7 +67,10 @@ function peopleRules({ groups, rules }: Camp): PeopleRules {
   };
 }
 
-/** The plan of a layout: every hang in full, every finding, and why anybody goes without. */
+/**
+ * The plan of a layout: every hang in full, every finding, and why anybody goes without. One that a better may follow
+ * at any moment leaves out what is cut and packed.
+ */
 export function planOf(work: Work, layout: ChosenBerths): Plan {
   const { search, seats } = layout;
   const { camp, deal, ground } = work;
@@ -90,9 +93,9 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     ...(night?.clock.findings ?? []),
   ];
   const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
-  const store = storeParts(camp, berths, deal);
+  const store = work.isInterim === true ? {} : storeParts(camp, berths, deal);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
-  const { checked, notChecked } = partsChecked(ended, ground, {
+  const parts = partsChecked(ended, ground, {
     warmth: warmth.checked,
     cuts: store.cuts !== undefined,
     packing: store.packing !== undefined,
@@ -103,8 +106,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     engine: work.engine,
     verdict: worstVerdict(verdicts),
     treesLookedAt: treesLookedAt(ended),
-    checked,
-    notChecked,
+    ...parts,
     asked: camp.sleepers.length,
     placed: berths.length,
     bound,

@@ -5,10 +5,10 @@ import { solvePlainly, type PlainRow } from "./plain-highs.fixture.ts";
 /**
  * Cutting 300 pieces of 40 lengths from 30 m spools, proven, beside HiGHS on the plain program (how many of each length from
  * each spool, and whether it is begun), in one run. Where HiGHS has no proof within the limit, the limit counts as its time.
- * Ends with code 1 where ours has no proof or is not 5 times faster. Arguments: seconds for HiGHS (30), number of lists (3).
+ * Ends with code 1 where ours has no proof or is not 5 times faster. Arguments: seconds for HiGHS (20), number of lists (3).
  */
 const GATE = 5;
-const limitS = Math.max(1, Number(process.argv[2] ?? 30) || 30);
+const limitS = Math.max(1, Number(process.argv[2] ?? 20) || 20);
 const lists = Math.max(1, Number(process.argv[3] ?? 3) || 3);
 
 const SPOOL_MM = 30_000;

@@ -7,10 +7,10 @@ import { solvePlainly, type PlainProgram, type PlainRow } from "./plain-highs.fi
  * below what is asked, the largest least margin, the least mass), in one run. A store that goes round and one that does not,
  * where ours has one order more before mass (those below come as near as can be) and proves the first by itself.
  * Ends with code 1 where the store goes round and ours has no proof, an order differs or ours is not 5 times faster. Argument: seconds for each of HiGHS's
- * programs (60).
+ * programs (20).
  */
 const GATE = 5;
-const limitS = Math.max(1, Number(process.argv[2] ?? 60) || 60);
+const limitS = Math.max(1, Number(process.argv[2] ?? 20) || 20);
 const PEOPLE = 60;
 const LINES = 100;
 

@@ -68,7 +68,7 @@ describe("papers as PDF", () => {
         .filter((name) => name.endsWith(".pdf"))
         .sort(),
     ).toEqual(NAMES);
-    expect(made.papers.filter(({ name }) => name.endsWith(".csv"))).toHaveLength(SHEETS.length - 2);
+    expect(made.papers.filter(({ name }) => name.endsWith(".csv"))).toHaveLength(SHEETS.length - 4);
     expect(read("cards.pdf").pages).toHaveLength(2 * Math.ceil(plan.berths.length / 4));
     expect(read("pocket-tables.pdf").pages).toHaveLength(Math.ceil(plan.berths.length / 4));
     expect(read("angle-card.pdf").pages).toHaveLength(1);

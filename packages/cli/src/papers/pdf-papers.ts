@@ -35,7 +35,7 @@ export interface Papers {
 
 /**
  * The papers to print, as PDF: the map, cards and pocket tables four to a sheet, the leader's sheet, angle cards, and the
- * tables of the camp, these as CSV too.
+ * tables of the camp, these as CSV too where no list beside them is one.
  */
 export async function pdfPapers(plan: Plan, camp: Camp): Promise<Papers> {
   const faces = await loadFaces();
@@ -47,12 +47,15 @@ export async function pdfPapers(plan: Plan, camp: Camp): Promise<Papers> {
   };
   const papers: Paper[] = [];
   for (const one of printed(plan, camp, words)) if (one.scenes.length > 0) papers.push(await paper(one));
-  for (const table of campTables(plan, camp)) {
+  for (const table of campTables(plan, camp).filter(({ name }) => !LISTED.includes(name))) {
     const plain = { labels, measure: words.measure };
     papers.push({ name: `sheets/${table.name}.csv`, content: sheetCsv(table, plain) });
   }
   return { papers, remarks };
 }
+
+/** What stands in lists of its own beside the papers. */
+const LISTED = ["kit-list", "cord-cut-list"];
 
 interface Printed {
   readonly name: string;

@@ -106,7 +106,8 @@ function levelLine(facts: BerthFacts, frame: SideFrame): Item[] {
       ],
       { class: "ns-level", stroke: "rule", width: 1.25, dash: [9, 4, 1.5, 4], cap: "butt" },
     ),
-    text(levelText(facts, "long"), [x, y - 9], {
+    // Under the line where a tarp's edge runs over it.
+    text(levelText(facts, "long"), [x, facts.berth.tarp === undefined ? y - 9 : y + 19], {
       size: TYPE.note,
       weight: 600,
       anchor: "middle",

@@ -78,7 +78,11 @@ function figures(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
     text(markText(heightM), [frame.leftX, middle], { ...NOTE, weight: 700 }),
     ...mark.items,
     levelLine(facts, frame),
-    text(level, [between, strapY - 1.6], { ...NOTE, anchor: "middle", halo: "paper" }),
+    text(level, [between, facts.berth.tarp === undefined ? strapY - 1.6 : strapY + 3.3], {
+      ...NOTE,
+      anchor: "middle",
+      halo: "paper",
+    }),
     text(spanText(facts), [centre, below], { ...NOTE, anchor: "middle" }),
   ];
 }

@@ -45,7 +45,7 @@ const NOT_LOADED: LinearSolver = {
 
 /** The plan with what would change it, where not everybody has a berth. */
 export async function explainWithSolver(plan: Plan, camp: Camp, all: boolean): Promise<Plan> {
-  if (plan.placed === plan.asked) return plan;
+  if (plan.placed === plan.asked || plan.fit !== undefined) return plan;
   return explainPlan(plan, camp, { all, ...(await solverFor(plan)) });
 }
 

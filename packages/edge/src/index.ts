@@ -1,4 +1,5 @@
 export { ENGINE } from "./engine.ts";
+export * from "./export/public.ts";
 export * from "./format/public.ts";
 export * from "./import/public.ts";
 export * from "./models/public.ts";

@@ -106,7 +106,7 @@ describe("plan --out", () => {
     const { code, out } = await ran(["plan", DEMO, "--out", "papers"], { cwd: here });
     expect(code).toBe(0);
     expect(lines(out).at(-1)).toBe(
-      "Files in papers: plan.json, map.svg, cards.html, leaders-sheet.html, angle-card.svg, map.pdf, cards.pdf, leaders-sheet.pdf, pocket-tables.pdf, angle-card.pdf, packing.csv, returns.csv, cuts.csv, spools.csv, night.ics, berths.gpx, berths.geojson, 16 in sheets/, 2 in a6/, 14 in berths/, 28 in cards/",
+      "Files in papers: plan.json, map.svg, cards.html, leaders-sheet.html, angle-card.svg, map.pdf, cards.pdf, leaders-sheet.pdf, pocket-tables.pdf, angle-card.pdf, packing.csv, returns.csv, cuts.csv, spools.csv, night.ics, berths.gpx, berths.geojson, 14 in sheets/, 2 in a6/, 14 in berths/, 28 in cards/",
     );
     const names = readdirSync(join(here, "papers"), { recursive: true, encoding: "utf8" });
     expect(names.filter((name) => /\.(?:svg|json|html)$/.test(name))).toHaveLength(47);

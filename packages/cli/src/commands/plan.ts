@@ -18,6 +18,7 @@ import { explainWithSolver, planWithSolver, repairWithSolver } from "../plan-wit
 import type { PlanOptions } from "../options.ts";
 import { tellRefusals, tellUnknown } from "../refusals.ts";
 import { tellSummary } from "../tell-summary.ts";
+import { withRose } from "../with-rose.ts";
 
 /** `plan`: plans the camp, prints the summary or the plan file, and writes papers where asked. */
 export async function planCommand(path: string, options: PlanOptions, io: Io): Promise<ExitCode> {
@@ -40,8 +41,9 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   if (!planned.ok) return tellRefusals(path, planned.refusals, io);
   const plannedMs = performance.now() - started;
   const { plan, repair } = planned.value;
+  const told = options.why === true && options.json !== true ? withRose(plan, camp) : plan;
   if (options.json === true) io.out(writePlan(planFile(plan, repair)));
-  else tellSummary(summaryLines(plan, camp, summaryOptions(options, io, repair)), io);
+  else tellSummary(summaryLines(told, camp, summaryOptions(options, io, repair)), io);
   if (options.why === true && options.json !== true)
     io.out(`\nRead and planned in ${plannedMs.toFixed(0)} ms.\n`);
   const refused =
@@ -88,7 +90,12 @@ async function plannedOrRepaired(
 /** Told before the work is done; the other papers are looked at before they are written. */
 const ALREADY_THERE = { field: "plan.json", got: "a file that is there", need: "--force to write over it" };
 
-export function exitOf({ verdict, placed, asked }: Plan): ExitCode {
+/** Where there is no ground nobody is placed; there it counts whether the store has every part for everybody. */
+export function exitOf({ verdict, placed, asked, fit }: Plan): ExitCode {
+  if (fit !== undefined) {
+    const lacks = fit.people.some(({ parts }) => parts.some(({ choices }) => choices.length === 0));
+    return verdict === "do-not-hang" || lacks ? EXIT.refused : EXIT.done;
+  }
   return verdict === "do-not-hang" || placed < asked ? EXIT.refused : EXIT.done;
 }
 

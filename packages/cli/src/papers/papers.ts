@@ -11,7 +11,7 @@ import {
   type Scene,
   type Words,
 } from "@nightspan/drawing";
-import { cardReason, labels, measure, namesOf, planFile, writePlan } from "@nightspan/edge";
+import { cardReason, labels, measure, namesOf, planFile, planLists, writePlan } from "@nightspan/edge";
 import { embeddedFaces } from "./embedded-faces.ts";
 import { pdfPapers, type Papers } from "./pdf-papers.ts";
 import { printPage } from "./print-page.ts";
@@ -20,9 +20,10 @@ import type { Paper } from "./put-papers.ts";
 const WORDS: Words = { labels, measure };
 
 /**
- * All files of a plan: the plan itself, with what it mends where it is a repair, the map, for each berth its side view and both sides of its card, and what is
- * to be printed: cards and pocket tables four to a sheet, the leader's sheet, the map and a card for strap angles. What
- * is drawn carries no weight and no pull; the plan file does.
+ * All files of a plan: the plan itself, with what it mends where it is a repair; the map; for each berth its side view
+ * and both sides of its card; what is to be printed: cards and pocket tables four to a sheet, the leader's sheet, the map
+ * and a card for strap angles; and lists, calendar and maps for other programs. What is drawn or listed carries no
+ * weight of anybody and no pull; the plan file does.
  */
 export async function papersOf(plan: Plan, camp: Camp, repair?: PlanRepair): Promise<Papers> {
   const { papers, remarks } = await pdfPapers(plan, camp);
@@ -34,6 +35,7 @@ export async function papersOf(plan: Plan, camp: Camp, repair?: PlanRepair): Pro
       ...(plan.berths.length === 0 ? [] : pages(plan, camp)),
       { name: "angle-card.svg", content: svgFile(angleCardScene(camp.rules, WORDS)) },
       ...papers,
+      ...planLists(plan, camp),
       ...berthPapers(plan, camp),
     ],
     remarks,

@@ -57,6 +57,8 @@ export interface Ground {
   readonly hollow?: boolean;
   /** Trees all round, or open ground; absent: wood, which is what a map of stems is. */
   readonly canopy?: Canopy;
+  /** The place on the globe that positions count from; absent: nobody knows it. */
+  readonly origin?: { readonly latDeg: number; readonly lonDeg: number };
   readonly meetingPoint?: Spot;
   readonly muster?: Spot;
   readonly fallback?: Spot;

@@ -36,10 +36,15 @@ export function groundToSi(
     positionErrorM: ground.position_error_m ?? defaults.take("ground.position_error_m"),
     hollow: ground.hollow,
     canopy: ground.canopy,
+    origin: originToSi(ground),
     meetingPoint: spotToSi(ground.meeting_point),
     muster: spotToSi(ground.muster),
     fallback: spotToSi(ground.fallback),
   });
+}
+
+function originToSi({ origin }: GroundDocument): Ground["origin"] {
+  return origin && { latDeg: origin.lat_deg, lonDeg: origin.lon_deg };
 }
 
 function slopeToSi({ slope }: GroundDocument): Ground["slope"] {

@@ -1,5 +1,6 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { faultFields, smallCamp } from "../examples.fixture.ts";
+import { exampleCamp, faultFields, smallCamp } from "../examples.fixture.ts";
 import type { CampDocument } from "../format/camp-document.ts";
 import { openCamp } from "../format/open-camp.ts";
 import { readMapping } from "./forecast-mapped.ts";
@@ -34,6 +35,31 @@ const HOURS = [
   { at: "2027-05-15T03:00Z", air_c: 3, wind_m_s: 2, gust_m_s: 5, rain_mm_h: 0.5 },
 ];
 const NIGHT = { low_c: 3, high_c: 9, wind_m_s: 5, gust_m_s: 12, rain_mm_h: 1.5, hours: HOURS };
+
+/** The text of a sample in examples/. */
+function sample(name: string): string {
+  return readFileSync(new URL(`../../../../examples/${name}`, import.meta.url), "utf8");
+}
+
+describe("the samples of a forecast", () => {
+  it("tell the demo camp one and the same night, hour by hour, as CSV and as CoverageJSON", () => {
+    const { document } = exampleCamp("demo");
+    const nights = ["forecast.csv", "forecast.covjson"].map((name) => {
+      const forecast = readForecast(sample(name), document);
+      if (!forecast.ok || forecast.value.night === undefined) throw new Error("refused");
+      expect(forecast.value.bad).toEqual([]);
+      const { low_c, high_c, gust_m_s, rain_mm_h, wind_from_deg, humidity, hours } = forecast.value.night;
+      return { low_c, high_c, gust_m_s, rain_mm_h, wind_from_deg, humidity, hours };
+    });
+    expect(nights[0]?.hours).toHaveLength(14);
+    expect(nights[1]).toEqual(nights[0]);
+  });
+
+  it("have a mapping that can be used", () => {
+    const mapping: unknown = JSON.parse(sample("forecast.mapping.json"));
+    expect(readMapping(mapping)).toMatchObject({ ok: true });
+  });
+});
 
 describe("a forecast", () => {
   it("comes from our own CSV, by the clocks of the camp or with an offset", () => {

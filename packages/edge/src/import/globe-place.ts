@@ -22,15 +22,29 @@ const ECCENTRICITY_SQUARED = 0.006_694_379_990_14;
  * Error: under 0.1 m within 1 km of the origin; a phone's position is off by metres anyway.
  */
 export function onPlane(place: GlobePlace, origin: GlobePlace): readonly [number, number] {
-  const lat = (origin.lat_deg * Math.PI) / 180;
-  const w = 1 - ECCENTRICITY_SQUARED * Math.sin(lat) ** 2;
-  const acrossM = (LONG_AXIS_M / Math.sqrt(w)) * Math.cos(lat);
-  const alongM = (LONG_AXIS_M * (1 - ECCENTRICITY_SQUARED)) / w ** 1.5;
+  const { acrossM, alongM } = metresPerRadian(origin);
   const east = ((((place.lon_deg - origin.lon_deg + 540) % 360) - 180) * Math.PI) / 180;
   const north = ((place.lat_deg - origin.lat_deg) * Math.PI) / 180;
-  return [centimetres(acrossM * east), centimetres(alongM * north)];
+  return [rounded(acrossM * east, 2), rounded(alongM * north, 2)];
 }
 
-function centimetres(valueM: number): number {
-  return Math.round(valueM * 100) / 100;
+/** The same the other way, to about a centimetre. */
+export function fromPlane([xM, yM]: readonly [number, number], origin: GlobePlace): GlobePlace {
+  const { acrossM, alongM } = metresPerRadian(origin);
+  const east = (xM / acrossM) * (180 / Math.PI);
+  const lon = ((((origin.lon_deg + east + 180) % 360) + 360) % 360) - 180;
+  return { lat_deg: rounded(origin.lat_deg + (yM / alongM) * (180 / Math.PI), 7), lon_deg: rounded(lon, 7) };
+}
+
+function metresPerRadian({ lat_deg }: GlobePlace): { readonly acrossM: number; readonly alongM: number } {
+  const lat = (lat_deg * Math.PI) / 180;
+  const w = 1 - ECCENTRICITY_SQUARED * Math.sin(lat) ** 2;
+  return {
+    acrossM: (LONG_AXIS_M / Math.sqrt(w)) * Math.cos(lat),
+    alongM: (LONG_AXIS_M * (1 - ECCENTRICITY_SQUARED)) / w ** 1.5,
+  };
+}
+
+function rounded(value: number, digits: number): number {
+  return Math.round(value * 10 ** digits) / 10 ** digits;
 }

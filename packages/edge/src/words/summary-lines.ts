@@ -3,8 +3,9 @@ import { berthTable } from "./berth-table.ts";
 import { CAUTIONS, DEFERS_TO } from "./cautions.ts";
 import { lookLines, refusedLines } from "./look-lines.ts";
 import { namesOf, type Names } from "./names.ts";
+import { fitLines } from "./fit-lines.ts";
+import { arriveAndStopLines, timelineLines } from "./night-lines.ts";
 import { plainText } from "./plain-text.ts";
-import { speed } from "./quantities.ts";
 import { repairLines } from "./repair-lines.ts";
 import { sayAssumptions } from "./say-assumptions.ts";
 import { sayBottleneck } from "./say-bottleneck.ts";
@@ -13,6 +14,8 @@ import { sayRefusedPin } from "./say-failed-pairs.ts";
 import { sayProof } from "./say-proof.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 import { spareLines } from "./spare-lines.ts";
+import { cutLines, shortageLines } from "./store-lines.ts";
+import { tarpLines } from "./tarp-lines.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
 import { robustLine } from "./say-robust.ts";
 import { whyLines } from "./why-lines.ts";
@@ -27,37 +30,60 @@ export interface SummaryOptions {
 }
 
 /**
- * The plan in words, in the order of doing: verdict, what to look at on the ground, one line a berth, stop lines,
- * assumptions that would change the answer, cautions. Nobody's weight and no pull is told.
+ * The plan in words, in the order of doing: verdict, what to look at on the ground, one line a berth, tarps, what the
+ * store lacks, arrive-by and stop lines, the night by the clock, what to cut, assumptions that would change the answer,
+ * cautions. Nobody's weight and age and no pull is told; water and degrees only to who asks why.
  */
-export function summaryLines(
-  plan: Plan,
-  camp: Camp,
-  { why, columns, repair }: SummaryOptions,
-): readonly SummaryLine[] {
+export function summaryLines(plan: Plan, camp: Camp, options: SummaryOptions): readonly SummaryLine[] {
   const names = namesOf(camp);
   const lines = [
     ...verdictLines(plan, headWords(plan)),
+    ...(plan.fit === undefined ? berthParts(plan, camp, names, options) : fitParts(plan, names)),
+    ...section("Kit short, and kept free", shortageLines(plan, names)),
+    ...section("Arrive and stop", arriveAndStopLines(plan, camp)),
+    ...section("The night", timelineLines(plan, camp)),
+    ...section("To cut", cutLines(plan.cuts)),
+    ...section("Assumed", sayAssumptions(plan.defaultsUsed, names, options.why ? "all" : "counted")),
+    ...(options.why ? section("Why", whyLines(plan, names), "row") : []),
+    ...section("Cautions", [...CAUTIONS.map(({ text }) => text), DEFERS_TO]),
+  ];
+  return lines.map(({ kind, text }) => ({ kind, text: plainText(text) }));
+}
+
+/** Who hangs where, what to look at there, and why anybody does not. */
+function berthParts(
+  plan: Plan,
+  camp: Camp,
+  names: Names,
+  { columns, repair }: SummaryOptions,
+): readonly SummaryLine[] {
+  return [
     ...(repair === undefined ? [] : section("Repair", repairLines(repair, names))),
     ...section("Look on the ground", lookLines(plan, names)),
     ...section("Do not hang", refusedLines(plan, names)),
     ...section("Berths", berthTable(plan, camp, columns), "row"),
     ...section("Kept free", spareLines(plan, camp, names)),
+    ...section("Tarps", tarpLines(plan), "row"),
     ...section("Without a berth", unplacedLines(plan, camp, names)),
     ...section(
       "Pins not kept",
       (plan.pinsRefused ?? []).map((pin) => sayRefusedPin(pin, names)),
     ),
     ...explained(plan, camp),
-    ...section("Arrive and stop", stopLines(camp)),
-    ...section("Assumed", sayAssumptions(plan.defaultsUsed, names, why ? "all" : "counted")),
-    ...(why ? section("Why", whyLines(plan, names), "row") : []),
-    ...section("Cautions", [...CAUTIONS.map(({ text }) => text), DEFERS_TO]),
   ];
-  return lines.map(({ kind, text }) => ({ kind, text: plainText(text) }));
+}
+
+/** Where there is no ground: what each takes out of the store. */
+function fitParts(plan: Plan, names: Names): readonly SummaryLine[] {
+  return [
+    ...section("Look again", lookLines(plan, names)),
+    ...section("Do not hang", refusedLines(plan, names)),
+    ...section("Out of the store", fitLines(plan.fit, names)),
+  ];
 }
 
 function headWords(plan: Plan): string {
+  if (plan.fit !== undefined) return "No ground is given: people are fitted out from the store.";
   const have = `${plan.placed} of ${plan.asked} have a berth.`;
   return [have, ...sayProof(plan), ...robustLine(plan)].join(" ");
 }
@@ -79,22 +105,4 @@ function unplacedLines(plan: Plan, camp: Camp, names: Names): readonly string[] 
     return [`${names.sleeper(unplaced.sleeper)}: sleep on the ground.`, ...reasons].join(" ");
   });
   return [...people, ...sayPairsOut(camp)];
-}
-
-function stopLines({ night, ground }: Camp): readonly string[] {
-  const stop = night?.stopGustMS;
-  const wind =
-    stop === undefined
-      ? "Stop at gusts of: not set. Agree it before dark."
-      : `Stop at gusts of ${speed(stop)}: everybody gets up and goes to the ground fallback.`;
-  const muster = ground?.muster?.note;
-  const fallback = ground?.fallback?.note;
-  return [
-    "Arrive by: not checked. Choose trees in daylight.",
-    wind,
-    ...(muster === undefined ? [] : [`Muster: ${muster}.`]),
-    fallback === undefined
-      ? "Ground fallback: none named. Agree one first."
-      : `Ground fallback: ${fallback}.`,
-  ];
 }

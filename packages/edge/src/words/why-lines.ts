@@ -1,4 +1,4 @@
-import type { Plan, Unplaced } from "@nightspan/core";
+import type { Plan, PlannedBerth, Unplaced } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
 import { sayAlternatives } from "./say-alternatives.ts";
@@ -7,6 +7,7 @@ import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
 import { sayProof } from "./say-proof.ts";
 import { sayVerdict } from "./say-verdict.ts";
+import { whyNightLines } from "./why-night-lines.ts";
 import { supplySteps, type SupplyStep } from "./supply-steps.ts";
 
 /** How the answer was found, and how sure it is to be the best; then each berth's findings, the worst first. */
@@ -18,13 +19,19 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
     ...costLines(plan),
     ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
-    ...plan.berths.flatMap(({ id, spanM, hang, findings, alternatives }) => [
-      `Berth ${id}, ${length(spanM)}:`,
-      ...hang.notes.map((note) => `  ${sayHangNote(note)}`),
-      ...findings.map((finding) => `  ${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
-      ...(alternatives === undefined ? [] : sayAlternatives(alternatives, names).map((line) => `  ${line}`)),
-    ]),
+    ...plan.berths.flatMap((berth) => berthLines(berth, names)),
   ];
+}
+
+function berthLines(berth: PlannedBerth, names: Names): readonly string[] {
+  const { id, spanM, hang, findings, alternatives } = berth;
+  const lines = [
+    ...hang.notes.map(sayHangNote),
+    ...findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
+    ...whyNightLines(berth),
+    ...(alternatives === undefined ? [] : sayAlternatives(alternatives, names)),
+  ];
+  return [`Berth ${id}, ${length(spanM)}:`, ...lines.map((line) => `  ${line}`)];
 }
 
 function costLines({ costTerms = [] }: Plan): readonly string[] {

@@ -1,0 +1,71 @@
+import type { Camp, Plan, TimelineKey } from "@nightspan/core";
+import { clockText, ENGLISH } from "@nightspan/drawing";
+import { speed } from "./quantities.ts";
+
+/** By when to be there, at which wind to get up, and where to go then. */
+export function arriveAndStopLines(plan: Plan, camp: Camp): readonly string[] {
+  const { night, ground } = camp;
+  const stop = night?.stopGustMS;
+  const muster = ground?.muster?.note;
+  const fallback = ground?.fallback?.note;
+  return [
+    ...arriveLines(plan, camp),
+    stop === undefined
+      ? "Stop at gusts of: not set. Agree it before dark."
+      : `Stop at gusts of ${speed(stop)}: everybody gets up and goes to the ground fallback.`,
+    ...thunderLines(camp),
+    ...(muster === undefined ? [] : [`Muster: ${muster}.`]),
+    fallback === undefined
+      ? "Ground fallback: none named. Agree one first."
+      : `Ground fallback: ${fallback}.`,
+  ];
+}
+
+function arriveLines({ nightClock }: Plan, { place }: Camp): readonly string[] {
+  const by = nightClock?.arriveBy;
+  if (nightClock === undefined || by === undefined || by.berths === 0)
+    return [NOT_CHECKED, ...orderLines(nightClock)];
+  const at = clockText(by.at, place).said;
+  const dark = clockText(by.darkAt, place).said;
+  const what = nightClock.sun?.kind === "no-dusk" ? "sunset" : "dark";
+  const hands = by.helpers === 1 ? "one helper" : `${by.helpers} helpers`;
+  const berths = by.berths === 1 ? "one berth" : `${by.berths} berths`;
+  const parts = [
+    `${minutes(by.perBerthS)} for each of ${berths} by ${hands}`,
+    `${minutes(by.treeCheckS)} for the trees`,
+    `${minutes(by.marginS)} to spare`,
+  ];
+  return [`Arrive by ${at}: ${what} at ${dark}, less ${parts.join(", ")}.`, ...orderLines(nightClock)];
+}
+
+const NOT_CHECKED = "Arrive by: not checked. Choose trees in daylight.";
+
+function orderLines(clock: Plan["nightClock"]): readonly string[] {
+  return clock?.order === "foul" ? ["Foul weather is forecast: tarps first, then straps and hammocks."] : [];
+}
+
+function minutes(seconds: number): string {
+  return `${Math.round(seconds / 60)}\u00a0min`;
+}
+
+function thunderLines({ night }: Camp): readonly string[] {
+  const rule = night?.thunderRule;
+  if (rule === undefined) return [];
+  return [
+    `Thunder within ${rule.flashToBangS}\u00a0s of its flash: leave the trees, and wait ${minutes(rule.waitS)} after the last.`,
+  ];
+}
+
+/** What happens when, by the clocks of the camp, one line an event. */
+export function timelineLines({ timeline = [], fit }: Plan, { place }: Camp): readonly string[] {
+  const told = fit === undefined ? timeline : timeline.filter(({ what }) => !OF_BERTHS.has(what));
+  return told.map(({ at, what }) => `${clockText(at, place).said}  ${ENGLISH[`night.${what}`]}`);
+}
+
+/** Moments of setting up, which there are none of without berths. */
+const OF_BERTHS: ReadonlySet<TimelineKey> = new Set([
+  "arrive-by",
+  "trees-looked-at",
+  "berths-set-up",
+  "dusk-check",
+]);

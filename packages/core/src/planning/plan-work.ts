@@ -19,7 +19,7 @@ import type { PreparedCamp } from "./prepare-camp.ts";
 import { isSpare, isSpareId, sparesAsked } from "./spare-sleepers.ts";
 import { spareBerth, spareFindings } from "./spare-berth.ts";
 import { findNightClock } from "./shelter/night-clock.ts";
-import { nightParts, shelterChecked } from "./shelter/night-parts.ts";
+import { clockOf, nightParts, shelterChecked } from "./shelter/night-parts.ts";
 import { storeParts } from "./store/store-parts.ts";
 import { unplacedSleepers } from "./unplaced.ts";
 import { campWarmth } from "./warmth/camp-warmth.ts";
@@ -81,8 +81,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     lyingAt(work, seats),
   );
   const night = findNightClock(camp, all.length);
-  const clock = night === undefined ? {} : { clock: night.clock };
-  const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt, ...clock });
+  const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt, ...clockOf(night) });
   const { berths } = warmth;
   const spares = all.flatMap(({ berth }) => (isSpareId(berth.sleeper) ? [spareBerth(work, berth)] : []));
   const people = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));

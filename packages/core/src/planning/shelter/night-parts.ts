@@ -1,6 +1,7 @@
 import type { NightClock } from "../../plan/night-types.ts";
 import type { Plan, PlanPart } from "../../plan/plan.ts";
 import type { EndedBerth } from "../plan-berth.ts";
+import type { ClockedNight } from "./night-clock.ts";
 import { findTimeline } from "./timeline.ts";
 
 /** The night's clock and what happens when, where the camp says enough for them. */
@@ -17,4 +18,9 @@ export function shelterChecked(
 ): Pick<Record<PlanPart, boolean>, "tarp" | "rain" | "night"> {
   const tarp = ended.length > 0 && ended.every(({ berth }) => berth.tarp !== undefined);
   return { tarp, rain: tarp && clock !== undefined, night: clock !== undefined };
+}
+
+/** The clock for whoever else reckons by it. */
+export function clockOf(night: ClockedNight | undefined): { readonly clock?: NightClock } {
+  return night === undefined ? {} : { clock: night.clock };
 }

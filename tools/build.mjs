@@ -34,17 +34,25 @@ export async function buildCli(outfile = join(CLI, "dist", "nightspan.mjs")) {
   return outfile;
 }
 
+/** Notices of the bundler that ask nothing of anybody: the solver names a module of Node that the page never reaches. */
+const NO_FAULT = /externalized for browser compatibility|PLUGIN_TIMINGS/;
+
 /**
  * Builds the app as people get it, whatever the environment says: a test run sets NODE_ENV, and the build would follow.
  *
  * @returns {Promise<string>} the folder to serve
  */
 export async function buildApp() {
-  const { build } = await import("vite");
+  const { build, createLogger } = await import("vite");
+  const logger = createLogger("warn");
+  const { warn } = logger;
+  logger.warn = (message, options) => {
+    if (!NO_FAULT.test(message)) warn(message, options);
+  };
   const before = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production";
   try {
-    await build({ root: WEB, logLevel: "warn" });
+    await build({ root: WEB, customLogger: logger, logLevel: "warn" });
   } finally {
     if (before === undefined) delete process.env["NODE_ENV"];
     else process.env["NODE_ENV"] = before;

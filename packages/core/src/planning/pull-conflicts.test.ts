@@ -5,6 +5,7 @@ import type { HouseRules } from "../plan/house-rules.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Tree } from "../site/tree.ts";
 import { hang } from "../statics/hang.ts";
+import { prepareCamp } from "./prepare-camp.ts";
 import { at, camp, pair } from "./testing/camp.fixture.ts";
 import { planned } from "./testing/planned.fixture.ts";
 
@@ -72,6 +73,25 @@ describe("pull at a tree", () => {
     expect([stated(1.99), stated(2.01)]).toEqual([1, 2]);
   });
 
+  it("lets three that balance hang where two of them may", () => {
+    const turns = [0, 120, 240].map((turn) =>
+      at(4 * Math.sin((turn * Math.PI) / 180), 4 * Math.cos((turn * Math.PI) / 180)),
+    );
+    const placed = (share: number): number =>
+      planned(wood([at(0, 0), ...turns], { ...capped(share), hammocksPerTree: house(3) }, 3)).placed;
+    expect([0.99, 1.01].map(placed)).toEqual([0, 3]);
+  });
+
+  it("keeps three from a tree that bears each two of them", () => {
+    const fan = [-40, 0, 40].map((turn) =>
+      at(4 * Math.sin((turn * Math.PI) / 180), 4 * Math.cos((turn * Math.PI) / 180)),
+    );
+    const placed = (share: number): number =>
+      planned(wood([at(0, 0), ...fan], { ...capped(share), hammocksPerTree: house(3) }, 3)).placed;
+    // Two 40° apart pull 2 cos 20° = 1.88 of one, two 80° apart 1.53, all three 1 + 2 cos 40° = 2.53.
+    expect([1.52, 1.54, 1.89, 2.52, 2.54].map(placed)).toEqual([1, 2, 2, 2, 3]);
+  });
+
   it("keeps two from a trunk that bears one of them, by its own mechanics", () => {
     const thin = { ...TWO, trunkMinM: house(0.05) };
     const placed = (dbhM: number): number =>
@@ -123,6 +143,22 @@ describe("laws of the pull at a tree", () => {
     expect(three).toBeGreaterThan(5);
   });
 
+  it("three at a tree: never more than trying every layout finds, and nearly always as many", () => {
+    let [same, binding] = [0, 0];
+    fc.assert(
+      fc.property(STAR, fc.integer({ min: 600, max: 1600 }), (from, mostN) => {
+        const found = planned(capping(from, 3, mostN)).placed;
+        const best = mostByTrying(capping(from, 3, mostN), mostN);
+        expect(found).toBeLessThanOrEqual(best);
+        same += found === best ? 1 : 0;
+        binding += best < mostByTrying(capping(from, 3, mostN), Infinity) ? 1 : 0;
+      }),
+      { seed: 3, numRuns: 40 },
+    );
+    expect(binding).toBeGreaterThan(10);
+    expect(same).toBeGreaterThanOrEqual(38);
+  });
+
   it("a higher cap never places fewer", () => {
     let gained = 0;
     fc.assert(
@@ -136,6 +172,43 @@ describe("laws of the pull at a tree", () => {
     expect(gained).toBeGreaterThan(3);
   });
 });
+
+/** How many of a camp of people all alike could be placed, by every set of places and every pull added up. */
+function mostByTrying(from: Camp, mostN: number): number {
+  const { ground, desk, allowed } = prepareCamp({
+    ...from,
+    rules: { ...from.rules, treePullMaxN: house(Infinity) },
+  });
+  const excluded = new Set(ground.conflicts.map(([a, b]) => `${a} ${b}`));
+  const ends = ground.places.map(({ first, second, bearingRad = 0 }, place) => {
+    const [one, other] = desk.pullsAt(0, place) ?? [];
+    const [eastN, northN] = [Math.sin(bearingRad), Math.cos(bearingRad)];
+    const [p, q] = [one?.sidewaysN ?? Infinity, other?.sidewaysN ?? Infinity];
+    return [
+      { tree: first, east: p * eastN, north: p * northN },
+      { tree: second, east: -q * eastN, north: -q * northN },
+    ];
+  });
+  const keeps = (chosen: readonly number[]): boolean =>
+    [...ground.anchors.keys()].every((tree) => {
+      const there = chosen.flatMap((place) => (ends[place] ?? []).filter((end) => end.tree === tree));
+      const sums = there.reduce(
+        (all, { east, north }) => [...all, ...all.map((sum) => ({ e: sum.e + east, n: sum.n + north }))],
+        [{ e: 0, n: 0 }],
+      );
+      return there.length <= 3 && sums.every(({ e, n }) => Math.hypot(e, n) <= mostN);
+    });
+  const grow = (chosen: readonly number[], next: number): number => {
+    if (chosen.length === from.sleepers.length) return chosen.length;
+    let most = chosen.length;
+    for (let place = next; place < ground.places.length; place++) {
+      if (allowed[0]?.[place] !== 1 || chosen.some((other) => excluded.has(`${other} ${place}`))) continue;
+      if (keeps([...chosen, place])) most = Math.max(most, grow([...chosen, place], place + 1));
+    }
+    return most;
+  };
+  return grow([], 0);
+}
 
 function capping(from: Camp, hammocks: number, mostN: number): Camp {
   const rules = { ...from.rules, hammocksPerTree: house(hammocks), footprintHalfWidthM: house(0.2) };

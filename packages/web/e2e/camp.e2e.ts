@@ -70,6 +70,26 @@ describe("a group in a wood", () => {
     expect(await pages()).toEqual({ count: 28, sizes: ["298 × 420"] });
   });
 
+  it("prints each paper of the camp alone, on the page it is drawn for, without a pull or a weight", async () => {
+    await show(now.page, "#/cards/papers");
+    const choices = now.page.getByRole("group", { name: "Which paper" }).getByRole("button");
+    await choices.first().waitFor();
+    const count = await choices.count();
+    expect(count).toBeGreaterThanOrEqual(6);
+    for (let n = 0; n < count; n += 1) {
+      await now.page.waitForTimeout(450);
+      await choices.nth(n).click();
+      const sheets = now.page.locator(".camp-sheet svg");
+      expect(await sheets.count()).toBeGreaterThan(0);
+      for (const text of await sheets.allTextContents()) expect(text).not.toMatch(/\d\s*(N|kN)\b|newton/i);
+    }
+    await choices.first().click();
+    const pdf = (await now.page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    expect(pdf).toMatch(/\/MediaBox\s*\[0 0 84[12](\.\d+)? 59[456]/);
+    await show(now.page, "#/cards");
+    await now.page.waitForSelector(".card svg");
+  });
+
   it("saves a card as a drawing that needs no page, and the plan and the camp as files", async () => {
     const saved = async (name: string): Promise<{ readonly name: string; readonly text: string }> => {
       const [download] = await Promise.all([

@@ -75,6 +75,7 @@ const VIEWS = {
     await go(page, "#/cards");
     await page.getByRole("link", { name: "Pocket tables and angle card" }).click();
   },
+  "cards-papers": async (page) => go(page, "#/cards/papers"),
   sleepers: async (page) => {
     await go(page, "#/sleepers");
     await page.locator("summary").nth(1).click();

@@ -10,6 +10,7 @@ import { labels, measure } from "@nightspan/edge";
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import { useMemo } from "preact/hooks";
+import { CampSheets } from "../papers/camp-sheets.tsx";
 import { answer, planRefusals, type Answer } from "../state/plan-store.ts";
 import { partOf } from "../state/route.ts";
 import { saveCard } from "../state/save-card.ts";
@@ -26,7 +27,7 @@ import { Working } from "../ui/working.tsx";
 import { fill, WORDS } from "../words.ts";
 import { CampFrame } from "./camp-frame.tsx";
 
-const PRINTED = ["berths", "pocket"] as const;
+const PRINTED = ["berths", "pocket", "papers"] as const;
 
 /** A card for each berth, front and back, to print or to save. */
 export function CardsPage() {
@@ -47,16 +48,19 @@ export function CardsPage() {
             parts={[
               ["berths", WORDS.cards.berths],
               ["pocket", WORDS.cards.tools],
+              ["papers", WORDS.cards.papers],
             ]}
           />
-          <div class="choice-row" role="group" aria-label={WORDS.cards.sheet}>
-            <Button pressed={paper.value === "a4"} onPress={() => (paper.value = "a4")}>
-              {WORDS.cards.a4}
-            </Button>
-            <Button pressed={paper.value === "a6"} onPress={() => (paper.value = "a6")}>
-              {WORDS.cards.a6}
-            </Button>
-          </div>
+          {printed === "papers" ? null : (
+            <div class="choice-row" role="group" aria-label={WORDS.cards.sheet}>
+              <Button pressed={paper.value === "a4"} onPress={() => (paper.value = "a4")}>
+                {WORDS.cards.a4}
+              </Button>
+              <Button pressed={paper.value === "a6"} onPress={() => (paper.value = "a6")}>
+                {WORDS.cards.a6}
+              </Button>
+            </div>
+          )}
           <div class="choice-row">
             <Button kind="action" onPress={() => print()}>
               {WORDS.cards.print}
@@ -72,16 +76,21 @@ export function CardsPage() {
             </>
           )}
         </div>
-        {now === undefined ? null : printed === "berths" ? (
-          <BerthCards now={now} paper={paper.value} />
-        ) : (
-          <PocketCards now={now} paper={paper.value} />
-        )}
+        {now === undefined ? null : <Papers printed={printed} now={now} paper={paper.value} />}
         <div class="screen-only">
           <Cautions />
         </div>
       </div>
     </CampFrame>
+  );
+}
+
+function Papers({ printed, now, paper }: SheetsProps & { readonly printed: string }) {
+  if (printed === "papers") return <CampSheets now={now} />;
+  return printed === "pocket" ? (
+    <PocketCards now={now} paper={paper} />
+  ) : (
+    <BerthCards now={now} paper={paper} />
   );
 }
 

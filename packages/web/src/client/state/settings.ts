@@ -34,6 +34,9 @@ const INITIAL: Settings = {
   mapping: "",
 };
 
+/** What the reader wrote themselves. */
+const WRITTEN = ["looker", "forecastAddress", "fetchedAt", "mapping"] as const;
+
 export const settings = signal<Settings>(read());
 
 export function remember(change: Partial<Settings>): void {
@@ -91,9 +94,6 @@ function known(kept: object): Partial<Settings> {
     ),
   };
 }
-
-/** What the reader wrote themselves. */
-const WRITTEN = ["looker", "forecastAddress", "fetchedAt", "mapping"] as const;
 
 function themeOf(value: unknown): ThemeChoice | undefined {
   const choices: readonly ThemeChoice[] = ["device", "light", "dark", "red-night"];

@@ -13,9 +13,7 @@ export function CutSheet() {
   if (cuts.materials.length === 0) return <p class="lead">{WORDS.kit.nothingToCut}</p>;
   return (
     <div class="cuts">
-      {cuts.materials.map((material) => (
-        <Buys key={`${material.material} ${material.widthM ?? ""}`} cuts={material} />
-      ))}
+      <Buys materials={cuts.materials} />
       <FittedScene
         of={[plan]}
         scene={(widthPx) => cutListScene(plan, { widthPx, words: { labels, measure } })}
@@ -30,15 +28,15 @@ export function CutSheet() {
   );
 }
 
-function Buys({ cuts: { toBuy, material, widthM } }: { readonly cuts: MaterialCuts }) {
-  return (
-    <>
-      {toBuy.map(({ lengthM, count }) => (
-        <p key={lengthM} class="lead">
-          {fill(WORDS.kit.buy, { count, length: length(lengthM, 1), what: nameOf(material, widthM) })}
-        </p>
-      ))}
-    </>
+/** Everything to buy in one line, spool by spool. */
+function Buys({ materials }: { readonly materials: readonly MaterialCuts[] }) {
+  const spools = materials.flatMap(({ toBuy, material, widthM }) =>
+    toBuy.map(({ lengthM, count }) =>
+      fill(WORDS.kit.spool, { count, length: length(lengthM, 0), what: nameOf(material, widthM) }),
+    ),
+  );
+  return spools.length === 0 ? null : (
+    <p class="lead">{fill(WORDS.kit.buy, { spools: spools.join("; ") })}</p>
   );
 }
 

@@ -1,4 +1,5 @@
 import { degrees, inDegrees, type HangInput } from "@nightspan/core";
+import { hammockInSi, sleeperInSi, suspensionInSi, targetsInSi, treeInSi } from "./hang-parts.ts";
 import { convert, present } from "./optional.ts";
 import type { RequestFile } from "./plan-schema.ts";
 import { tidy } from "./tidy.ts";
@@ -42,30 +43,12 @@ export function readRequest(file: RequestFile, spanM: number): HangInput {
   return present({
     spanM,
     spanErrorM: file.span_error_m,
-    head: tree(head),
-    foot: tree(foot),
-    hammock: present({
-      lengthM: hammock.length_m,
-      ridgelineM: hammock.ridgeline_m,
-      massKg: hammock.mass_kg,
-      eaN: hammock.ea_n,
-    }),
-    suspension: present({
-      type: suspension.type,
-      minM: suspension.min_m,
-      maxM: suspension.max_m,
-      eaN: suspension.ea_n,
-      wraps: suspension.wraps,
-      throughOwnEye: suspension.through_own_eye,
-      connectorM: suspension.connector_m,
-      ownedM: suspension.owned_m,
-    }),
-    sleeper: { massKg: sleeper.mass_kg, statureM: sleeper.stature_m },
-    targets: present({
-      angle: degrees(targets.angle_deg),
-      seatHeightM: targets.seat_height_m,
-      footRaiseM: targets.foot_raise_m,
-    }),
+    head: treeInSi(head),
+    foot: treeInSi(foot),
+    hammock: hammockInSi(hammock),
+    suspension: suspensionInSi(suspension),
+    sleeper: sleeperInSi(sleeper),
+    targets: targetsInSi(targets),
     limits: present({
       angleMin: degrees(limits.angle_min_deg),
       angleMax: degrees(limits.angle_max_deg),
@@ -83,10 +66,6 @@ export function readRequest(file: RequestFile, spanM: number): HangInput {
 
 function treeFile({ dbhM, elevationM }: HangInput["head"]): RequestFile["head"] {
   return { dbh_cm: tidy(dbhM * 100), elevation_m: tidy(elevationM) };
-}
-
-function tree({ dbh_cm, elevation_m }: RequestFile["head"]): HangInput["head"] {
-  return { dbhM: dbh_cm / 100, elevationM: elevation_m };
 }
 
 function limitsFile(limits: HangInput["limits"]): RequestFile["limits"] {

@@ -13,6 +13,7 @@ import {
 import * as z from "zod/mini";
 import { choice, number } from "../format/fields.ts";
 import { hangFile } from "../format/hang-file.ts";
+import { hammockInSi, sleeperInSi, suspensionInSi, targetsInSi, treeInSi } from "../format/hang-parts.ts";
 import { present } from "../format/optional.ts";
 import { inFileForm, read, type Door } from "./door.ts";
 
@@ -78,28 +79,15 @@ function inSi({
 }: z.infer<typeof schema>): HangInput {
   return {
     spanM: span_m,
-    head: endInSi(head),
-    foot: endInSi(foot),
-    hammock: present({ lengthM: hammock.length_m, ridgelineM: hammock.ridgeline_m, massKg: hammock.mass_kg }),
-    suspension: present({
-      type: suspension.type,
-      minM: suspension.min_m,
-      maxM: suspension.max_m,
-      eaN: suspension.ea_n,
-    }),
-    sleeper: { massKg: sleeper.mass_kg, statureM: sleeper.stature_m },
-    targets: present({
-      angle: degrees(targets.angle_deg),
-      seatHeightM: targets.seat_height_m,
-      footRaiseM: targets.foot_raise_m,
-    }),
+    head: treeInSi(head),
+    foot: treeInSi(foot),
+    hammock: hammockInSi(hammock),
+    suspension: suspensionInSi(suspension),
+    sleeper: sleeperInSi(sleeper),
+    targets: targetsInSi(targets),
     limits: OPEN,
     okLimits: usualLimits(sleeper.stature_m),
   };
-}
-
-function endInSi({ dbh_cm, elevation_m }: { dbh_cm: number; elevation_m: number }): HangInput["head"] {
-  return { dbhM: dbh_cm / 100, elevationM: elevation_m };
 }
 
 /** As wide as the model goes. */

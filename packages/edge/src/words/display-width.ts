@@ -5,8 +5,12 @@ const NO_WIDTH = /^[\p{Mn}\p{Me}\p{Cf}\p{Cc}]+$/u;
 const LETTERS = /\p{L}/gu;
 const SPACING_MARKS = /\p{Mc}/gu;
 
+/** Signs that take one column each, whatever stands beside them. */
+const PLAIN = /^[ -~\u00a0-\u00ac\u00ae-\u024f\u2010-\u2027\u2212\u00bd]*$/;
+
 /** Columns that a text takes on a terminal. */
 export function displayWidth(text: string): number {
+  if (PLAIN.test(text)) return text.length;
   let columns = 0;
   for (const { segment } of SIGNS.segment(text)) columns += signWidth(segment);
   return columns;

@@ -79,6 +79,8 @@ describe("text on a terminal", () => {
     expect(displayWidth("Adéyẹmí")).toBe(7);
     expect(displayWidth("王小梅")).toBe(6);
     expect(displayWidth("\u2068أمينة\u2069")).toBe(5);
+    expect(displayWidth("5½ − 10\u00a0cm …")).toBe(12);
+    expect(displayWidth("Ñandú\u00ad")).toBe(5);
     expect(padded("王", 4)).toBe("王  ");
   });
 

@@ -20,7 +20,8 @@ describe("a group in a wood", () => {
 
   it("has the cautions, what is not checked and the looked-at line beside the list", async () => {
     expect(await now.page.locator(".sheet .cautions li").count()).toBe(14);
-    expect(await now.page.locator(".sheet .not-checked").textContent()).toMatch(/Not checked: .*warmth/);
+    // With a night, a store and a place every part of the example is computed.
+    expect(await now.page.locator(".sheet .not-checked").count()).toBe(0);
     expect(await now.page.locator(".sheet .looked-at").textContent()).toMatch(/Trees looked at: \d+ of 28/);
   });
 
@@ -33,7 +34,10 @@ describe("a group in a wood", () => {
     await now.page.getByRole("link", { name: "Open berth" }).click();
     await now.page.waitForSelector(".berth-picture svg");
     expect(await now.page.locator(".berth-words input, .berth-picture input").count()).toBe(0);
-    expect(await now.page.locator(".berth-words .end-sentence").count()).toBe(2);
+    for (const end of ["HEAD", "FOOT"]) {
+      const part = now.page.locator(".berth-words .end", { has: now.page.getByText(end, { exact: true }) });
+      expect(await part.locator(".end-sentence").count()).toBe(1);
+    }
     expect(await now.page.locator(".berth-words .cautions li").count()).toBe(14);
   });
 
@@ -111,7 +115,9 @@ describe("a group in a wood", () => {
 
   it("plans anew when a sleeper changes, and takes it back", async () => {
     await show(now.page, "#/sleepers");
-    const row = now.page.locator("details.item").filter({ hasText: "Maren" });
+    const row = now.page.locator("details.item", {
+      has: now.page.locator(".row-name", { hasText: "Maren" }),
+    });
     const tagsBefore = await now.page.locator(".item-top .note").allTextContents();
     await row.locator("summary").click();
     const stature = row.getByLabel("Stature");

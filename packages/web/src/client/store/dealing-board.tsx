@@ -6,12 +6,10 @@ import { answer } from "../state/plan-store.ts";
 import { Name } from "../ui/name.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
 import { fill, WORDS } from "../words.ts";
+import { DRAGGED } from "./dragged.ts";
 import { KitFigure } from "./kit-figure.tsx";
 import { PinDialog } from "./pin-dialog.tsx";
 import { ShelfStrip } from "./shelf-strip.tsx";
-
-/** What is in the air between shelf and sleeper: its kind and line, as dragged text. */
-export const DRAGGED = "text/x-nightspan-kit";
 
 interface Slot {
   readonly sleeper: string;

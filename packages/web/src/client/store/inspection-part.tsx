@@ -34,28 +34,11 @@ export function InspectionPart({ item, index }: InspectionPartProps) {
     });
     finding.value = "";
   };
-  const numbers = item.numbers ?? [];
   return (
     <section class="inspection">
       <h3>{WORDS.kit.inspection}</h3>
       <History item={item} />
-      {numbers.length === 0 ? null : (
-        <FieldFrame id={`${id}-number`} label={WORDS.kit.piece}>
-          <select
-            id={`${id}-number`}
-            class="input"
-            value={number.value}
-            onChange={(event) => (number.value = event.currentTarget.value)}
-          >
-            <option value="">{WORDS.kit.wholeLine}</option>
-            {numbers.map((one) => (
-              <option key={one} value={one}>
-                {one}
-              </option>
-            ))}
-          </select>
-        </FieldFrame>
-      )}
+      <PieceChoice numbers={item.numbers ?? []} now={number.value} onChoose={(one) => (number.value = one)} />
       <FieldFrame id={id} label={WORDS.kit.finding}>
         <input
           id={id}
@@ -82,6 +65,30 @@ export function InspectionPart({ item, index }: InspectionPartProps) {
       </div>
       {off === undefined ? null : <p class="note">{off}</p>}
     </section>
+  );
+}
+
+interface PieceChoiceProps {
+  readonly numbers: readonly string[];
+  readonly now: string;
+  readonly onChoose: (number: string) => void;
+}
+
+/** Which of the numbered pieces is meant, where the pieces bear numbers. */
+function PieceChoice({ numbers, now, onChoose }: PieceChoiceProps) {
+  const id = useId();
+  if (numbers.length === 0) return null;
+  return (
+    <FieldFrame id={id} label={WORDS.kit.piece}>
+      <select id={id} class="input" value={now} onChange={(event) => onChoose(event.currentTarget.value)}>
+        <option value="">{WORDS.kit.wholeLine}</option>
+        {numbers.map((one) => (
+          <option key={one} value={one}>
+            {one}
+          </option>
+        ))}
+      </select>
+    </FieldFrame>
   );
 }
 

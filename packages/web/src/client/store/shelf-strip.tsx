@@ -3,7 +3,7 @@ import { dealtOf, isDealt } from "../state/kit-use.ts";
 import { answer } from "../state/plan-store.ts";
 import { Name } from "../ui/name.tsx";
 import { fill, WORDS } from "../words.ts";
-import { DRAGGED } from "./dealing-board.tsx";
+import { DRAGGED } from "./dragged.ts";
 import { KitFigure } from "./kit-figure.tsx";
 
 /** The shelf beside the sleepers: what there is of each thing, to be dragged to whom it is kept for. */

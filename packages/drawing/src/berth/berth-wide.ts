@@ -32,7 +32,7 @@ const TOP = 72;
 /** Trunk above the higher strap: room for what pulls there [px]. */
 const OVER_STRAP_PX = 88;
 /** Trunk above the tarp's ridge line [px]. */
-const OVER_RIDGE_PX = 62;
+const OVER_RIDGE_PX = 88;
 
 /** The side view with its figures beside it. */
 export function berthWide(facts: BerthFacts, options: SideOptions): BerthDrawing {
@@ -106,8 +106,7 @@ function levelLine(facts: BerthFacts, frame: SideFrame): Item[] {
       ],
       { class: "ns-level", stroke: "rule", width: 1.25, dash: [9, 4, 1.5, 4], cap: "butt" },
     ),
-    // Under the line where a tarp's edge runs over it.
-    text(levelText(facts, "long"), [x, facts.berth.tarp === undefined ? y - 9 : y + 19], {
+    text(levelText(facts, "long"), [x, y + (overLevelFree(facts, frame, y) ? -9 : 19)], {
       size: TYPE.note,
       weight: 600,
       anchor: "middle",
@@ -141,6 +140,14 @@ function pullScale(ends: readonly PullEnd[]): number {
   );
 }
 
+/** Whether the words of the level line have room over it, beneath the tarp's ridge. */
+function overLevelFree({ berth }: BerthFacts, frame: SideFrame, y: number): boolean {
+  const { tarp, hang, spanM } = berth;
+  if (tarp === undefined) return true;
+  const middleM = (tarp.ridge.headTieM + tarp.ridge.footTieM + hang.shape.groundFootZM) / 2;
+  return y - onPaper(frame, [spanM / 2, middleM])[1] > 32;
+}
+
 function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
   const ends = pullEnds(facts, frame);
   const perCm = pullScale(ends);
@@ -158,7 +165,7 @@ function pulls(facts: BerthFacts, frame: SideFrame): Item[] {
 /** Words about pulls stand over the tarp's ridge line too. */
 function overAll({ berth }: BerthFacts, frame: SideFrame, y: number): number {
   const ridge = ridgeTopM(berth);
-  return ridge === undefined ? y : Math.min(y, onPaper(frame, [0, ridge])[1] - 10);
+  return ridge === undefined ? y : Math.min(y, onPaper(frame, [0, ridge])[1] - 34);
 }
 
 /** The height of the tarp's ridge, beneath its line. */

@@ -44,7 +44,11 @@ export function spanWindowBand(facts: BerthFacts, place: SpanWindowPlace, words:
     ...(xOf(range.low) >= least ? [endTick(from, y)] : []),
     ...(xOf(range.high) <= most ? [endTick(to, y)] : []),
     wedge(xOf(spanM), y),
-    text(word("berth.window"), [from - 12, y + BAND], { size: TYPE.note, anchor: "end", halo: "paper" }),
+    text(word("berth.window"), [Math.min(from, xOf(spanM) - 4) - 12, y + BAND], {
+      size: TYPE.note,
+      anchor: "end",
+      halo: "paper",
+    }),
     ...windowWords(range, [from, to], y + BAND + 18, place, words),
   ];
   return { items: [group(items, { class: "ns-window" })], height: BAND + 46 };

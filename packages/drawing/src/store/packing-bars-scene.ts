@@ -58,13 +58,13 @@ function row(
       size: TYPE.note,
       weight: 700,
       halo: "paper",
-      maxWidth: widthPx * 0.45,
+      maxWidth: (widthPx - 2 * EDGE) * 0.4,
     }),
     text(massText(one), [widthPx - EDGE, top + 16], {
       size: TYPE.note,
       anchor: "end",
       halo: "paper",
-      maxWidth: widthPx * 0.5,
+      maxWidth: (widthPx - 2 * EDGE) * 0.58,
     }),
     box([EDGE, top + 23], Math.max(1, width), 14, bar),
   ];

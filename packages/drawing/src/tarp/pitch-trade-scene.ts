@@ -2,10 +2,10 @@ import type { PitchOption, Plan } from "@nightspan/core";
 import { TYPE } from "../colour/tokens.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Item, Scene, XY } from "../scene/scene.ts";
-import { circle, line, stroke, text } from "../scene/shapes.ts";
+import { circle, stroke, text } from "../scene/shapes.ts";
 import type { RoseOptions } from "./rain-rose-scene.ts";
 
-const EDGE = { left: 20, right: 20, top: 44, bottom: 64 } as const;
+const EDGE = { left: 20, right: 20, top: 44, bottom: 92 } as const;
 
 /**
  * Ways to pitch a tarp that no other beats: water that arrives to the right, room over the ridgeline up, a larger ring
@@ -13,7 +13,7 @@ const EDGE = { left: 20, right: 20, top: 44, bottom: 64 } as const;
  */
 export function pitchTradeScene(plan: Plan, berthId: string, { widthPx }: RoseOptions): Scene {
   const options = plan.berths.find(({ id }) => id === berthId)?.tarp?.options ?? [];
-  const heightPx = 300;
+  const heightPx = 320;
   const place = placer(options, widthPx, heightPx);
   const base = heightPx - EDGE.bottom;
   return {
@@ -36,11 +36,10 @@ export function pitchTradeScene(plan: Plan, berthId: string, { widthPx }: RoseOp
         anchor: "end",
         fill: "soft",
       }),
-      ...frontier(options, place),
       ...[...options]
         .sort((a, b) => Number(a.chosen) - Number(b.chosen))
         .flatMap((one) => mark(one, place, options)),
-      ...chosenWords(options),
+      ...chosenWords(options, base + 74),
     ],
   };
 }
@@ -60,13 +59,6 @@ function placer(options: readonly PitchOption[], widthPx: number, heightPx: numb
   ];
 }
 
-/** A thin line through them, from dry and low to wet and high. */
-function frontier(options: readonly PitchOption[], place: Place): Item[] {
-  if (options.length < 2) return [];
-  const points = [...options].sort((a, b) => a.wetM3S - b.wetM3S).map(place);
-  return [line(points, { stroke: "rule", width: 1, dash: [4, 4], cap: "butt" })];
-}
-
 function mark(option: PitchOption, place: Place, all: readonly PitchOption[]): Item[] {
   const most = Math.max(1, ...all.map(({ sideLoadN }) => sideLoadN));
   const r = 5 + 9 * Math.sqrt(option.sideLoadN / most);
@@ -79,21 +71,14 @@ const PAINT = {
   other: { fill: "panel", stroke: "ink", width: 1.75 },
 } as const;
 
-/** The chosen one's own figures, in the corner that the trade leaves free: dry and roomy. */
-function chosenWords(options: readonly PitchOption[]): Item[] {
+/** The chosen one's own figures, beneath. */
+function chosenWords(options: readonly PitchOption[], y: number): Item[] {
   const chosen = options.find((option) => option.chosen);
   if (chosen === undefined) return [];
-  const [x, y] = [EDGE.left + 24, EDGE.top + 8];
   const room = quantity("short-length", chosen.headroomM, 0);
-  const said = [word("pitch.chosen"), room, quantity("flow", chosen.wetM3S, 0)];
+  const said = word("pitch.chosen", { room, wet: quantity("flow", chosen.wetM3S, 0) });
   return [
-    circle([x, y - 5], 7, PAINT.chosen),
-    ...said.map((item, index) =>
-      text(item, [x + 16, y + index * 20], {
-        size: TYPE.note,
-        halo: "paper",
-        weight: index === 0 ? 700 : 500,
-      }),
-    ),
+    circle([EDGE.left + 7, y - 5], 7, PAINT.chosen),
+    text(said, [EDGE.left + 22, y], { size: TYPE.note, weight: 600 }),
   ];
 }

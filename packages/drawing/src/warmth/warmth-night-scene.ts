@@ -82,7 +82,9 @@ function plot(hours: readonly WarmthHour[], { words, widthPx, camp }: WarmthOpti
   return [
     ...shortDots([over, under], asked),
     stroke([LEFT, asked, right, asked], { stroke: "ink", width: LINE.guy }),
-    text(word("warmth.asked"), [LEFT, asked + 19], { size: TYPE.note, halo: "paper" }),
+    // Named at the foot, where no line comes.
+    stroke([LEFT + 4, TOP + PLOT - 14, LEFT + 28, TOP + PLOT - 14], { stroke: "ink", width: LINE.guy }),
+    text(word("warmth.asked"), [LEFT + 36, TOP + PLOT - 9], { size: TYPE.note, halo: "paper" }),
     line(over, { stroke: "cloth", width: 3.5, class: "ns-warmth-over" }),
     line(under, { stroke: "ink", width: 3.5, dash: [9, 6], cap: "butt", class: "ns-warmth-under" }),
     ...lineNames(over, under, right + 8),
@@ -121,6 +123,9 @@ function heightAt(points: readonly XY[], x: number): number {
   return b[0] === a[0] ? b[1] : a[1] + ((b[1] - a[1]) * (x - a[0])) / (b[0] - a[0]);
 }
 
+/** Room of an hour's name [px]. */
+const CLOCK_PX = 66;
+
 /** Hours along the bottom, the coldest as a post over the whole height. */
 function clock(
   hours: readonly WarmthHour[],
@@ -128,7 +133,8 @@ function clock(
   y: number,
   camp: Camp | undefined,
 ): Item[] {
-  const every = Math.max(1, Math.ceil(hours.length / 5));
+  const room = Math.max(2, Math.floor((xOf(hours.length - 1) - xOf(0)) / CLOCK_PX));
+  const every = Math.max(1, Math.ceil(hours.length / Math.min(5, room)));
   const ticks = hours.flatMap(({ at }, index): Item[] => {
     const x = xOf(index);
     const tick = stroke([x, y, x, y + (index % every === 0 ? 8 : 5)], {

@@ -43,7 +43,7 @@ export const SHELTER_ENGLISH = {
     "Each way to pitch that no other beats: water that arrives against room over the hammock, larger for more pull on the guys.",
   "pitch.wet": "water on hammock and sleeper",
   "pitch.headroom": "room over the ridgeline",
-  "pitch.chosen": "chosen",
+  "pitch.chosen": "chosen: room {room}, {wet}",
   "pitch.load": "larger: more pull on the guys",
   "pitch.none": "dry",
 

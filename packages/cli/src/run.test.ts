@@ -22,7 +22,7 @@ describe("the command line", () => {
     [["plan", DEMO, "extra"]],
     [["dance"]],
     [["import", DEMO]],
-    [["berth", "--span", "4"]],
+    [["berth", "--span"]],
     [["check", DEMO, "--out", "x"]],
   ])("refuses %j in one line, with nothing on standard output", async (args) => {
     const { code, out, err } = await ran(args);

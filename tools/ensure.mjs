@@ -4,12 +4,17 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..");
 const OLDEST_NODE = [20, 19];
+const STAMP = join("node_modules", ".nightspan-stamp");
+/** An install that takes longer than this was broken off, and its turn is free again [ms]. */
+const TURN_MS = 10 * 60_000;
+const LOOK_AGAIN_MS = 250;
 
 /**
  * What an install depends on, as one word.
@@ -69,21 +74,69 @@ function runNpm(folder, args) {
 }
 
 /**
+ * Does the work while nobody else does it to the same folder: two installs at once tear each other's packages apart.
+ *
+ * @template T
+ * @param {string} folder
+ * @param {() => T} work
+ * @returns {T}
+ */
+export function inTurn(folder, work) {
+  const turn = join(tmpdir(), `nightspan-install-${fingerprint(folder).slice(0, 16)}`);
+  while (!takesTurn(turn)) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, LOOK_AGAIN_MS);
+  try {
+    return work();
+  } finally {
+    rmSync(turn, { recursive: true, force: true });
+  }
+}
+
+/** @param {string} turn */
+function takesTurn(turn) {
+  try {
+    mkdirSync(turn);
+    return true;
+  } catch (error) {
+    if (!(error instanceof Error && "code" in error && error.code === "EEXIST")) throw error;
+  }
+  const begun = statSync(turn, { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
+  if (Date.now() - begun > TURN_MS) rmSync(turn, { recursive: true, force: true });
+  return false;
+}
+
+/**
  * Installs the packages of one folder, unless its stamp says that they are there.
  *
  * @param {string} folder
  * @returns {"present" | "installed"}
  */
 export function ensurePackages(folder) {
-  const lock = readFileSync(join(folder, "package-lock.json"));
-  const stamp = join(folder, "node_modules", ".nightspan-stamp");
-  const wanted = fingerprint(lock);
-  if (existsSync(stamp) && readFileSync(stamp, "utf8") === wanted) return "present";
+  if (arePresent(folder)) return "present";
+  return inTurn(folder, () => (arePresent(folder) ? "present" : install(folder)));
+}
+
+/** @param {string} folder */
+function wantedStamp(folder) {
+  return fingerprint(readFileSync(join(folder, "package-lock.json")));
+}
+
+/** @param {string} folder */
+function arePresent(folder) {
+  const stamp = join(folder, STAMP);
+  return existsSync(stamp) && readFileSync(stamp, "utf8") === wantedStamp(folder);
+}
+
+/**
+ * @param {string} folder
+ * @returns {"installed"}
+ */
+function install(folder) {
+  const wanted = wantedStamp(folder);
   console.error("Installing packages, once …");
   if (!runNpm(folder, ["ci"]) && !runNpm(folder, ["install", "--no-save"])) {
     throw new Error(`npm could not install the packages of ${folder}; its own words are above.`);
   }
-  writeFileSync(stamp, wanted);
+  writeFileSync(join(folder, STAMP), wanted);
   return "installed";
 }
 

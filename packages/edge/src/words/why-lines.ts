@@ -2,6 +2,7 @@ import type { Plan, PlannedBerth, Unplaced } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { length } from "./quantities.ts";
 import { sayAlternatives } from "./say-alternatives.ts";
+import { sayCost } from "./say-cost.ts";
 import { sayFailedPairs } from "./say-failed-pairs.ts";
 import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
@@ -16,7 +17,7 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     ...supplySteps(plan).map(stepLine),
     ...(plan.placed === plan.asked ? [] : sayProof(plan)),
     ...plan.unplaced.flatMap((one) => [...pairLines(one, names), ...insteadLines(one, names)]),
-    `Cost ${plan.cost.toFixed(4)}, at least ${plan.lowerBound.toFixed(4)}; gap ${(plan.gap * 100).toFixed(2)} %. ${plan.method}.`,
+    sayCost(plan),
     ...costLines(plan),
     ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ...plan.berths.flatMap((berth) => berthLines(berth, names)),

@@ -7,12 +7,13 @@ import type { Answer } from "../state/plan-store.ts";
 import { Button } from "../ui/button.tsx";
 import { CampVerdict } from "../ui/camp-verdict.tsx";
 import { Cautions } from "../ui/cautions.tsx";
+import { FindingList } from "../ui/finding-list.tsx";
 import { Name } from "../ui/name.tsx";
 import { NotChecked } from "../ui/not-checked.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
 import { TreesLookedAt } from "../ui/trees-looked-at.tsx";
 import { fill, WORDS } from "../words.ts";
-import { WhyFew } from "./why-few.tsx";
+import { HowFound, WhyFew } from "./why-few.tsx";
 import { NextTree } from "./next-tree.tsx";
 
 /** The camp as a list: how many have a berth, the one next job, and every berth, worst first. */
@@ -36,6 +37,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       <Unplaced plan={plan} camp={camp} />
       <PinsRefused plan={plan} camp={camp} />
       {plan.placed < plan.asked ? <WhyFew now={now} /> : null}
+      <AboutAll plan={plan} camp={camp} />
       <TreesLookedAt looked={plan.treesLookedAt} />
       {next === undefined ? null : <NextTree end={next} camp={camp} />}
       <h3 class="hidden">{WORDS.map.berths}</h3>
@@ -48,6 +50,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       </ul>
       <Spares plan={plan} camp={camp} />
       <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
+      <HowFound plan={plan} />
       <NotChecked plan={plan} />
       <h3 class="hidden">{WORDS.map.legend}</h3>
       <MapLegend widthPx={340} />
@@ -70,6 +73,17 @@ function BerthRow({ berth, camp }: { readonly berth: PlannedBerth; readonly camp
         {fill(WORDS.map.tags, { head: treeTag(camp, berth.headTree), foot: treeTag(camp, berth.footTree) })}
       </span>
     </Button>
+  );
+}
+
+/** What is found of the camp as a whole: groups and wishes, the night, spares. */
+function AboutAll({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
+  if (plan.findings.length === 0) return null;
+  return (
+    <section class="about-all">
+      <h3>{WORDS.map.aboutAll}</h3>
+      <FindingList findings={plan.findings} camp={camp} />
+    </section>
   );
 }
 

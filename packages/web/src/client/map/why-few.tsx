@@ -2,6 +2,7 @@ import type { Camp, Plan } from "@nightspan/core";
 import {
   namesOf,
   sayBottleneck,
+  sayCost,
   sayCounterfactuals,
   sayFailedPairs,
   sayProof,
@@ -26,6 +27,17 @@ export function WhyFew({ now }: { readonly now: Answer }) {
       <p>{sayProof(plan).join(" ")}</p>
       <h3>{WORDS.map.whatIf}</h3>
       <WhatIf plan={plan} camp={camp} />
+    </details>
+  );
+}
+
+/** From trees to berths, and how sure it is that no layout does better: for whoever asks. */
+export function HowFound({ plan }: { readonly plan: Plan }) {
+  return (
+    <details class="why how-found">
+      <summary>{WORDS.map.howFound}</summary>
+      <Funnel plan={plan} />
+      <p>{sayCost(plan)}</p>
     </details>
   );
 }

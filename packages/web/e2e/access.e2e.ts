@@ -8,20 +8,28 @@ import { DESK, openExample, PHONE, ROOT, show, visitFor } from "./app.ts";
 const AXE = readFileSync(join(ROOT, "node_modules/axe-core/axe.min.js"), "utf8");
 const VIEWS = [
   "#/",
-  "#/store",
   "#/start",
   "#/tonight/look",
   "#/tonight/steps",
   "#/tonight/stature",
   "#/map",
   "#/berth/2",
+  "#/berth/2/above",
+  "#/berth/2/warm",
   "#/spot/2",
   "#/cards",
+  "#/cards/pocket",
+  "#/cards/papers",
   "#/sleepers",
   "#/ground",
   "#/kit",
+  "#/kit/dealing",
+  "#/kit/packing",
+  "#/kit/cuts",
   "#/night",
   "#/rules",
+  // Last, for it takes a camp of its own in hand.
+  "#/store",
 ] as const;
 
 /** Serious and critical faults, each with the first element that has it. */
@@ -47,6 +55,8 @@ describe.each([
     await now.page.evaluate((chosen) => {
       document.documentElement.dataset["theme"] = chosen;
     }, theme);
+    await show(now.page, "#/");
+    await openExample(now.page);
     const found: Record<string, readonly string[]> = {};
     for (const view of VIEWS) {
       await show(now.page, view);

@@ -7,9 +7,10 @@ export const TONIGHT_WORDS = {
   nothingDead: "Nothing dead or hanging is above.",
   allThree: "All three are so",
   notAll: "No, not all",
-  stepsTitle: "Steps from tree to tree",
+  stepsTitle: "Steps between the trees",
   steps: "steps",
-  stepsNote: "Your own easy steps, trunk to trunk.",
+  stepsNote:
+    "Your own easy steps, counted from beside the middle of one trunk to beside the middle of the other.",
   fewer: "Half a step fewer",
   more: "Half a step more",
   next: "Next",

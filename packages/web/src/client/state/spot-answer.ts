@@ -48,8 +48,8 @@ function workedOut(camp: Camp, berth: PlannedBerth, state: SpotState): SpotAnswe
   const now = ask(state);
   if (!now.ok) return { kind: "refused", refusals: now.refusals };
   const check = now.value;
-  const { misfit, next, instruction } = check.adjustment;
-  if (misfit > MISREAD && !state.trusted) return { kind: "misread", check };
+  const { next, instruction } = check.adjustment;
+  if (next === "measure-again" || next === "plan-again") return { kind: "misread", check };
   if (instruction !== undefined) return change(ask, state, check, instruction);
   const advice = check.symptom?.advice[state.advised];
   if (advice !== undefined) return { kind: "advice", advice, check };
@@ -58,16 +58,13 @@ function workedOut(camp: Camp, berth: PlannedBerth, state: SpotState): SpotAnswe
   return { kind: state.symptom === undefined && !refused ? "leave-it" : "stuck", check };
 }
 
-/** Misfit is about 1 to 3 where nothing was misread; well above that, something was. */
-const MISREAD = 5;
-
 type Ask = ReturnType<typeof asking>;
 
 function asking(berth: PlannedBerth, request: HangInput) {
-  return ({ found, followed, refused, symptom }: SpotState) =>
+  return ({ found, followed, refused, symptom, trusted }: SpotState) =>
     asHungCheck(
       { request, hang: berth.hang, findings: berth.findings },
-      { measured: found, followed, cannot: refused, ...(symptom === undefined ? {} : { symptom }) },
+      { measured: found, followed, cannot: refused, trusted, ...(symptom === undefined ? {} : { symptom }) },
     );
 }
 

@@ -1,14 +1,16 @@
 import type { Camp, Plan } from "@nightspan/core";
 import { ENGLISH } from "@nightspan/drawing";
+import { momentsTold } from "../words/night-lines.ts";
 
 /**
  * The night by the clock as an iCalendar text (RFC 5545), an event a moment, in UTC; nothing where no moment is known.
  * The same plan gives the same text: each event is stamped with its own moment.
  */
-export function calendarText({ timeline = [] }: Plan, { name, ground }: Camp): string | undefined {
-  if (timeline.length === 0) return undefined;
+export function calendarText(plan: Plan, { name, ground }: Camp): string | undefined {
+  const moments = momentsTold(plan);
+  if (moments.length === 0) return undefined;
   const place = ground?.meetingPoint?.note;
-  const events = timeline.flatMap(({ at, what }) => {
+  const events = moments.flatMap(({ at, what }) => {
     const stamp = stampOf(at);
     return [
       "BEGIN:VEVENT",

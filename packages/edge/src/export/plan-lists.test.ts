@@ -50,6 +50,13 @@ describe("the night as a calendar", () => {
     expect(text.replaceAll("\r\n ", "")).toContain("\\\\ end)");
   });
 
+  it("has no moment of setting up where there are no berths", () => {
+    const { camp: store } = exampleCamp("store");
+    const fitted = calendarText(planOf(store), store) ?? "";
+    expect(fitted).toContain("sunset");
+    expect(fitted).not.toMatch(/arrive by|berths set up|trees looked at/);
+  });
+
   it("is none where no moment is known", () => {
     expect(calendarText({ ...PLAN, timeline: [] }, camp)).toBeUndefined();
   });

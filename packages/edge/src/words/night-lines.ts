@@ -1,4 +1,4 @@
-import type { Camp, Plan, TimelineKey } from "@nightspan/core";
+import type { Camp, Plan, TimelineEntry, TimelineKey } from "@nightspan/core";
 import { clockText, ENGLISH } from "@nightspan/drawing";
 import { speed } from "./quantities.ts";
 
@@ -57,12 +57,18 @@ function thunderLines({ night }: Camp): readonly string[] {
 }
 
 /** What happens when, by the clocks of the camp, one line an event. */
-export function timelineLines({ timeline = [], fit }: Plan, { place }: Camp): readonly string[] {
-  const told = fit === undefined ? timeline : timeline.filter(({ what }) => !OF_BERTHS.has(what));
-  return told.map(({ at, what }) => `${clockText(at, place).said}  ${ENGLISH[`night.${what}`]}`);
+export function timelineLines(plan: Plan, { place }: Camp): readonly string[] {
+  return momentsTold(plan).map(({ at, what }) => `${clockText(at, place).said}  ${ENGLISH[`night.${what}`]}`);
 }
 
-/** Moments of setting up, which there are none of without berths. */
+/** The moments of the night; without berths none of setting up. */
+export function momentsTold({
+  timeline = [],
+  fit,
+}: Pick<Plan, "timeline" | "fit">): readonly TimelineEntry[] {
+  return fit === undefined ? timeline : timeline.filter(({ what }) => !OF_BERTHS.has(what));
+}
+
 const OF_BERTHS: ReadonlySet<TimelineKey> = new Set([
   "arrive-by",
   "trees-looked-at",

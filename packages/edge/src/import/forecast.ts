@@ -15,8 +15,6 @@ export const FORECAST_COLUMNS = {
   thunder: "word",
 } as const;
 
-export type ForecastField = keyof typeof FORECAST_COLUMNS;
-
 /** A forecast before it is judged. */
 export interface RawForecast {
   readonly rows: readonly RawRow[];

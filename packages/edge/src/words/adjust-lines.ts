@@ -1,4 +1,4 @@
-import type { HangInput } from "@nightspan/core";
+import type { Adjustment, HangInput } from "@nightspan/core";
 import type { SavedCheck } from "../format/check-saved-berth.ts";
 import { CAUTIONS, DEFERS_TO } from "./cautions.ts";
 import type { Names } from "./names.ts";
@@ -21,7 +21,7 @@ export function adjustLines({ berth, request, check }: SavedCheck): readonly Sum
       kind: "beside",
       text: plainText(`Berth ${berth.id}, ${sleeper}, from ${head_tree} to ${foot_tree}, as it hangs now.`),
     },
-    ...section("One thing to change", changeLines(check, request)),
+    ...section(HEADINGS[adjustment.next] ?? "One thing to change", changeLines(check, request)),
     ...section("As it most likely hangs", [
       sayState(adjustment.state),
       ...adjustment.off.map(sayOff),
@@ -38,6 +38,12 @@ export function adjustLines({ berth, request, check }: SavedCheck): readonly Sum
     ...section("Cautions", [...CAUTIONS.map(({ text }) => text), DEFERS_TO]),
   ];
 }
+
+/** Where there is nothing to change by what was found. */
+const HEADINGS: Readonly<Partial<Record<Adjustment["next"], string>>> = {
+  "measure-again": "Measure again",
+  "plan-again": "Plan again",
+};
 
 function changeLines({ adjustment }: SavedCheck["check"], { suspension }: HangInput): readonly string[] {
   const next = sayNext(adjustment, suspension.type);

@@ -70,16 +70,34 @@ describe("the as-hung check in words", () => {
     }
   });
 
-  it("asks for the angle that is not known, and for another look where figures contradict", () => {
+  it("asks for what is not known, the angle first, then seat and foot end", () => {
     const unmeasured = check({ measured: { seatHeightM: 0.49 } });
     expect(sayDoubts(unmeasured.adjustment, unmeasured.request)[0]).toContain(
       "Measure the angle of both straps",
     );
+    const angles = check({ measured: { head: { angle: degrees(29) }, foot: { angle: degrees(31) } } });
+    const lie = sayDoubts(angles.adjustment, angles.request).map((line) => line.replaceAll("\u00a0", " "));
+    expect(lie.some((line) => /^Measure the seat above the ground: .* cm is allowed\.$/.test(line))).toBe(
+      true,
+    );
+    expect(lie.some((line) => line.startsWith("Measure how far the foot end is above"))).toBe(true);
     const measured = check({
-      measured: { head: { angle: degrees(29) }, foot: { angle: degrees(31) }, seatHeightM: 0.49 },
+      measured: {
+        head: { angle: degrees(29) },
+        foot: { angle: degrees(31) },
+        seatHeightM: 0.49,
+        footRaiseM: 0.2,
+      },
     });
     expect(sayDoubts(measured.adjustment, measured.request)).toEqual([]);
-    expect(sayDoubts({ ...measured.adjustment, misfit: 9 }, measured.request)[0]).toContain("Measure again");
+  });
+
+  it("gives no instruction where measurements contradict one another, or the trees stand elsewhere", () => {
+    const absurd = told({ measured: { seatHeightM: 1.2, head: { angle: degrees(45), strapHeightM: 1 } } });
+    expect(absurd[absurd.indexOf("Measure again") + 1]).toMatch(/^These measurements do not fit together/);
+    const far = told({ measured: { spanM: 7 } });
+    expect(far[far.indexOf("Plan again") + 1]).toContain("plan again with what you measured");
+    for (const line of [...absurd, ...far]) expect(line).not.toMatch(/^(?:Take in|Let out|Move) /);
   });
 
   it("says a state and what is off in the words of the sit", () => {

@@ -4,11 +4,11 @@ import {
   radians,
   type Adjustment,
   type AsHungOff,
+  type BandRange,
   type HangInput,
   type HangState,
   type Instruction,
   type OffQuantity,
-  type Radians,
 } from "@nightspan/core";
 import { plainLabels } from "@nightspan/drawing";
 import { angle, length } from "./quantities.ts";
@@ -34,10 +34,16 @@ export function sayInstruction({ end, action, cm }: Instruction, type: Suspensio
 /** What to do, whether or not there is one thing to change. */
 export function sayNext({ next, instruction }: Adjustment, type: SuspensionType): string {
   if (instruction !== undefined) return sayInstruction(instruction, type);
-  return next === "hang-anew"
-    ? "No one change puts this right. Take it down and hang it anew as planned."
-    : "Leave it as it is.";
+  return next === "change" ? NEXT["leave-it"] : NEXT[next];
 }
+
+const NEXT: Readonly<Record<Exclude<Adjustment["next"], "change">, string>> = {
+  "leave-it": "Leave it as it is.",
+  "hang-anew": "No one change puts this right. Take it down and hang it anew as planned.",
+  "measure-again": "These measurements do not fit together. Measure again before you change anything.",
+  "plan-again":
+    "The trees do not stand as far apart as planned. Change nothing: plan again with what you measured.",
+};
 
 /** "Seat 38 cm above the ground, foot end 12 cm above head end, straps 31° and 34° below level." */
 export function sayState({ seatHeightM, footRaiseM, head, foot }: HangState): string {
@@ -62,36 +68,53 @@ const OFF: Readonly<Record<OffQuantity, string>> = {
   footRaiseM: "The foot end hangs above the head end by",
 };
 
-/**
- * What is not sure enough: measurements that contradict one another, and straps that nobody measured and that may well
- * be past their limits. Empty where neither is so.
- */
+/** What is not sure enough and may well be past its limits: what to measure next. Empty where nothing is. */
 export function sayDoubts(
-  { misfit, band, doubts }: Adjustment,
+  { band, doubts }: Adjustment,
   { limits }: Pick<HangInput, "limits">,
 ): readonly string[] {
-  const misread = misfit > MISREAD ? [MISREAD_WORDS] : [];
-  const [first] = doubts;
-  if (first === undefined) return misread;
+  const { angleMin, angleMax, seatHeightMinM, seatHeightMaxM, footRaiseMinM, footRaiseMaxM } = limits;
+  const angles = doubts.filter((doubt) => doubt === "head.angle" || doubt === "foot.angle");
+  const [first] = angles;
   const straps =
-    doubts.length === 2 ? "both straps" : `the ${first === "head.angle" ? "head" : "foot"} strap`;
-  const allowed = `${degreesOf(limits.angleMin)} to ${degreesOf(limits.angleMax)} is allowed`;
-  const [low, high] = band[first];
-  const likely =
-    high - low > UNKNOWN ? "" : `${degreesOf(radians(low))} to ${degreesOf(radians(high))} is likely, `;
-  return [...misread, `Measure the angle of ${straps} with the card: ${likely}${allowed}.`];
+    angles.length === 2 ? "both straps" : `the ${first === "head.angle" ? "head" : "foot"} strap`;
+  const angleWords =
+    first === undefined
+      ? []
+      : [
+          `Measure the angle of ${straps} with the card: ${likely(band[first], [angleMin, angleMax], INCLINE)}`,
+        ];
+  const lieWords = doubts.flatMap((doubt) => {
+    if (doubt === "seatHeightM") {
+      return [
+        `Measure the seat above the ground: ${likely(band[doubt], [seatHeightMinM, seatHeightMaxM], TAPE)}`,
+      ];
+    }
+    if (doubt !== "footRaiseM") return [];
+    return [
+      `Measure how far the foot end is above the head end: ${likely(band[doubt], [footRaiseMinM, footRaiseMaxM], TAPE)}`,
+    ];
+  });
+  return [...angleWords, ...lieWords];
 }
 
-const MISREAD_WORDS = "These measurements do not fit together. Measure again before you change anything.";
+interface Told {
+  readonly say: (value: number) => string;
+  /** A range as wide as this tells nobody anything. Source: house-convention. */
+  readonly unknown: number;
+}
 
-/** A range as wide as this tells nobody anything. Source: house-convention. */
-const UNKNOWN = degrees(15);
+/** "31° to 37° is likely, 25° to 35° is allowed." */
+function likely([low, high]: BandRange, [least, most]: BandRange, { say, unknown }: Told): string {
+  const allowed = `${say(least)} to ${say(most)} is allowed.`;
+  return high - low > unknown ? allowed : `${say(low)} to ${say(high)} is likely, ${allowed}`;
+}
 
-/** Far above 3 standard deviations something was misread. Source: house-convention (handbook/planning.md). */
-const MISREAD = 5;
+const INCLINE: Told = { say: degreesOf, unknown: degrees(15) };
+const TAPE: Told = { say: centimetres, unknown: 0.5 };
 
-function degreesOf(value: Radians): string {
-  return `${Math.round(inDegrees(value))}°`;
+function degreesOf(value: number): string {
+  return `${Math.round(inDegrees(radians(value)))}°`;
 }
 
 /** To the centimetre, as a tape at a hang is read. */

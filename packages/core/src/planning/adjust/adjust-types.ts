@@ -34,6 +34,8 @@ export interface AdjustInput {
   readonly followed?: readonly Followed[];
   /** Moves that will not go: the knot is jammed, a branch is in the way, the sling is at its end. Then the next best is told. */
   readonly cannot?: readonly Move[];
+  /** What was found is taken as it is, although it does not fit together: it was measured again. */
+  readonly trusted?: boolean;
 }
 
 /** An instruction that was followed, with what had been found before it: that still tells of how it hangs. */
@@ -86,14 +88,17 @@ export interface AsHungOff {
   readonly found: number;
 }
 
-/** What to do: follow the instruction, leave it as it is, or take it down and hang it anew as planned. */
-export type NextStep = "change" | "leave-it" | "hang-anew";
+/**
+ * What to do: follow the instruction, leave it as it is, take it down and hang it anew as planned, measure again what
+ * does not fit together, or plan again for trees that stand far from where the plan has them.
+ */
+export type NextStep = "change" | "leave-it" | "hang-anew" | "measure-again" | "plan-again";
 
 /** What is told with how unsure it is. */
 export type UnsureQuantity = "head.angle" | "foot.angle" | "seatHeightM" | "footRaiseM";
 
-/** An angle that is likely within its limits and may well not be: to be measured next. */
-export type Doubt = "head.angle" | "foot.angle";
+/** What is likely within its limits and may well not be: to be measured next. */
+export type Doubt = UnsureQuantity;
 
 export interface Adjustment {
   readonly state: HangState;

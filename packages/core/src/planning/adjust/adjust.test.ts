@@ -121,6 +121,30 @@ describe("adjust", () => {
     expect(contradicting.misfit).toBeGreaterThan(5);
   });
 
+  it("tells no change by measurements that contradict each other, unless they are trusted", () => {
+    const measured = { seatHeightM: plan.state.seatHeightM + 0.6, head: { angle: degrees(45) } };
+    const found = adjusted(plain, measured);
+    expect(found.misfit).toBeGreaterThan(5);
+    expect(found.next).toBe("measure-again");
+    expect(found.instruction).toBeUndefined();
+    expect(found.predicted).toEqual(found.state);
+    const trusted = adjust({ request: plain, measured, trusted: true });
+    expect(trusted.ok && trusted.value.next).toBe("change");
+  });
+
+  it("asks for a new plan where the trees alone stand elsewhere, whatever fits with that", () => {
+    for (const spanM of [3, 6]) {
+      const found = adjusted(plain, { spanM });
+      expect(found.next).toBe("plan-again");
+      expect(found.instruction).toBeUndefined();
+    }
+    const { state } = modelOf(plain).come(plus(AS_PLANNED, { spanM: 5.2 - plan.state.spanM }));
+    const fitting = adjusted(plain, { spanM: 5.2, head: { angle: state.head.angle } });
+    expect(fitting.next).toBe("plan-again");
+    const contradicted = adjusted(plain, { spanM: 6, seatHeightM: 0.1, head: { angle: degrees(60) } });
+    expect(contradicted.next).toBe("measure-again");
+  });
+
   it("refuses what nobody can have measured, every field at once", () => {
     const outcome = adjust({
       request: plain,

@@ -1,25 +1,24 @@
 import { worstFirst, worstVerdict } from "../../outcome/finding.ts";
 import { refuseAll, succeed, type Outcome } from "../../outcome/outcome.ts";
 import type { HangDeviation } from "../../statics/hang-band.ts";
-import type { HangLimits } from "../../statics/hang-types.ts";
 import type {
   AdjustInput,
   Adjustment,
   AsHung,
   AsHungOff,
-  Doubt,
   Followed,
   HangState,
-  Move,
   OffQuantity,
 } from "./adjust-types.ts";
+import { doubtsOf } from "./doubts.ts";
 import { evidenceOf } from "./evidence.ts";
 import { stateBand } from "./state-band.ts";
 import { stateFindings } from "./state-findings.ts";
 import { AS_PLANNED, hungModel, moveOf, plus, type HungModel } from "./hung-model.ts";
-import { likelyState, type Round } from "./likely-state.ts";
+import { likelyState, type LikelyState, type Round } from "./likely-state.ts";
 import { measuredRefusals } from "./measured-refusals.ts";
-import { oneInstruction } from "./one-instruction.ts";
+import { misread } from "./misread.ts";
+import { oneInstruction, type Told } from "./one-instruction.ts";
 
 /**
  * The as-hung check: from what was found on the spot, how it most likely hangs, what is off, and one thing to change.
@@ -27,15 +26,15 @@ import { oneInstruction } from "./one-instruction.ts";
  * Shapes   one berth's request, any subset of measurements → one state, one instruction or none
  * Units    SI; instructions in whole centimetres
  * Holds    a request that hangs; measurements that a person could have taken. None at all: the plan, nothing to change
- * Error    as far as the measurements go: `misfit` far above 3 says that something was misread
+ * Error    as far as the measurements go: with a `misfit` above 5 something was misread, and nothing is to be changed
  * Source   house-convention (handbook/planning.md); forward model hang-chain
  */
-export function adjust({ request, measured, followed = [], cannot = [] }: AdjustInput): Outcome<Adjustment> {
+export function adjust({ request, measured, followed = [], ...wishes }: AdjustInput): Outcome<Adjustment> {
   const failure = refuseAll(measuredRefusals(measured, followed));
   if (failure !== undefined) return failure;
   const built = hungModel(request);
   if (!built.ok) return built;
-  return succeed(checked(built.value, roundsOf(built.value, measured, followed), cannot).adjustment);
+  return succeed(checked(built.value, roundsOf(built.value, measured, followed), wishes).adjustment);
 }
 
 /** What was found, time by time, with what had been moved until then. */
@@ -55,18 +54,20 @@ export function roundsOf(
 }
 
 /** The check itself, and how it most likely hangs as deviations from the plan. */
-export function checked(model: HungModel, rounds: readonly Round[], cannot: readonly Move[] = []): Checked {
+export function checked(model: HungModel, rounds: readonly Round[], wishes: Wishes = {}): Checked {
   const likely = likelyState(model, rounds);
   const { off, misfit, iterations } = likely;
+  const { limits } = model.request;
+  const { evidence: found = [] } = rounds.at(-1) ?? {};
   const { state } = model.come(off);
   const band = stateBand(model, rounds, likely);
-  const { next, instruction } = oneInstruction(model, off, cannot);
+  const { next, instruction } = toldNext(model, rounds, likely, wishes);
   const after = instruction === undefined ? off : plus(off, moveOf(instruction));
-  const findings = stateFindings(state, model.request.limits).sort(worstFirst);
+  const findings = stateFindings(state, limits).sort(worstFirst);
   const adjustment = {
     state,
     band,
-    doubts: doubtsOf(state, band, model.request.limits),
+    doubts: doubtsOf(state, band, limits, found),
     off: whatIsOff(model.planned.state, state),
     next,
     ...(instruction === undefined ? {} : { instruction }),
@@ -84,16 +85,18 @@ export interface Checked {
   readonly off: HangDeviation;
 }
 
-function doubtsOf(
-  state: HangState,
-  band: Adjustment["band"],
-  { angleMin, angleMax }: HangLimits,
-): readonly Doubt[] {
-  return (["head", "foot"] as const).flatMap((end): Doubt[] => {
-    const [low, high] = band[`${end}.angle`];
-    const isKept = state[end].angle >= angleMin && state[end].angle <= angleMax;
-    return isKept && (low < angleMin || high > angleMax) ? [`${end}.angle`] : [];
-  });
+/** What cannot or need not be said again. */
+type Wishes = Pick<AdjustInput, "cannot" | "trusted">;
+
+/** No change is told by what does not fit together, unless it was measured again and is so all the same. */
+function toldNext(
+  model: HungModel,
+  rounds: readonly Round[],
+  likely: LikelyState,
+  { cannot, trusted = false }: Wishes,
+): Told {
+  const next = trusted ? undefined : misread(likely, rounds);
+  return next === undefined ? oneInstruction(model, likely.off, cannot) : { next };
 }
 
 function whatIsOff(planned: HangState, found: HangState): AsHungOff[] {

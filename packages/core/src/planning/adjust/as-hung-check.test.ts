@@ -20,7 +20,8 @@ function checkOf(found: FoundOnTheSpot, head: Partial<Tree> = {}) {
   return check.value;
 }
 
-const AS_PLANNED = { head: { angle: degrees(28) }, foot: { angle: degrees(32) } };
+const STRAPS = { head: { angle: degrees(28) }, foot: { angle: degrees(32) } };
+const AS_PLANNED = { ...STRAPS, seatHeightM: 0.45, footRaiseM: 0.2 };
 
 describe("asHungCheck", () => {
   it("is clear where its straps are measured as planned, between trees that were looked at", () => {
@@ -34,8 +35,23 @@ describe("asHungCheck", () => {
   it("is looked at again while nobody has measured the straps", () => {
     const check = checkOf({ measured: { seatHeightM: 0.45 } });
     expect(check.adjustment.next).toBe("leave-it");
-    expect(check.adjustment.doubts).toEqual(["head.angle", "foot.angle"]);
+    expect(check.adjustment.doubts).toEqual(["head.angle", "foot.angle", "footRaiseM"]);
     expect(check.verdict).toBe("look-again");
+  });
+
+  it("is looked at again while nobody has measured the seat or the foot end, well as the straps may hang", () => {
+    const { adjustment, verdict } = checkOf({ measured: STRAPS });
+    expect(adjustment.verdict).toBe("clear");
+    expect(adjustment.doubts).toEqual(["seatHeightM", "footRaiseM"]);
+    expect(verdict).toBe("look-again");
+    const { seatHeightM } = AS_PLANNED;
+    expect(checkOf({ measured: { ...STRAPS, seatHeightM } }).adjustment.doubts).toEqual(["footRaiseM"]);
+  });
+
+  it("is never clear by measurements that do not fit together", () => {
+    for (const measured of [{ spanM: 6.5 }, { ...AS_PLANNED, head: { angle: degrees(45) } }]) {
+      expect(checkOf({ measured }).verdict).not.toBe("clear");
+    }
   });
 
   it("is never clear while nobody has looked at a tree, however well it hangs", () => {

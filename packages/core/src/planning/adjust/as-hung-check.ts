@@ -38,7 +38,7 @@ export interface AsHungCheck<F extends PlannedFinding> {
 /**
  * The whole check of one berth on the spot: how it hangs, one thing to change, what a symptom means, and the verdict of
  * the berth as it hangs now. A berth whose trees nobody looked at is never clear, however well it hangs; nor is one
- * whose straps may well be past their angles.
+ * whose straps, seat or foot end may well be past their limits.
  *
  * Shapes   one planned berth, any subset of measurements → one check
  * Units    SI
@@ -70,8 +70,8 @@ export function asHungCheck<F extends PlannedFinding>(
   });
 }
 
-function doubted({ doubts }: Adjustment): Verdict {
-  return doubts.length > 0 ? "look-again" : "clear";
+function doubted({ doubts, next }: Adjustment): Verdict {
+  return doubts.length > 0 || next === "measure-again" || next === "plan-again" ? "look-again" : "clear";
 }
 
 interface Answer {

@@ -1,5 +1,5 @@
 import { degrees } from "../../quantity/angle.ts";
-import type { AsHung } from "./adjust-types.ts";
+import type { AsHung, UnsureQuantity } from "./adjust-types.ts";
 import type { Come, HungModel } from "./hung-model.ts";
 
 /** One thing that was found: what it is, how sure, and where the model says the same. */
@@ -8,19 +8,21 @@ export interface Evidence {
   /** One standard deviation, in the unit of `found`. */
   readonly error: number;
   readonly said: (come: Come) => number;
+  /** Where it was measured, not felt. */
+  readonly of?: UnsureQuantity | "spanM";
 }
 
 /** All that was found, as numbers; feelings count as numbers with a wide error. */
 export function evidenceOf(measured: AsHung, model: HungModel): Evidence[] {
   const { head, foot } = measured;
   return [
-    ...number(measured.spanM, 0.03, ({ state }) => state.spanM),
+    ...number(measured.spanM, 0.03, ({ state }) => state.spanM, "spanM"),
     ...number(head?.strapHeightM, 0.02, ({ state }) => state.head.strapHeightM),
     ...number(foot?.strapHeightM, 0.02, ({ state }) => state.foot.strapHeightM),
-    ...number(head?.angle, ANGLE_ERROR, ({ state }) => state.head.angle),
-    ...number(foot?.angle, ANGLE_ERROR, ({ state }) => state.foot.angle),
-    ...number(measured.seatHeightM, 0.015, ({ state }) => state.seatHeightM),
-    ...number(measured.footRaiseM, 0.025, ({ state }) => state.footRaiseM),
+    ...number(head?.angle, ANGLE_ERROR, ({ state }) => state.head.angle, "head.angle"),
+    ...number(foot?.angle, ANGLE_ERROR, ({ state }) => state.foot.angle, "foot.angle"),
+    ...number(measured.seatHeightM, 0.015, ({ state }) => state.seatHeightM, "seatHeightM"),
+    ...number(measured.footRaiseM, 0.025, ({ state }) => state.footRaiseM, "footRaiseM"),
     ...feeling(measured.ridgeline, RIDGELINE, ({ ridgeN }) => ridgeN / model.weightN),
     ...feeling(measured.slides, SLIDES, ({ state }) => state.footRaiseM),
     ...feeling(measured.sits, SITS, ({ state }) => state.seatHeightM - model.planned.state.seatHeightM),
@@ -50,8 +52,14 @@ const SHOULDERS_SQUEEZED = [0.03, 0.03] as const;
 /** A phone or a folded card along the strap. Source: common-practice. */
 const ANGLE_ERROR = degrees(2);
 
-function number(found: number | undefined, error: number, said: (come: Come) => number): Evidence[] {
-  return found === undefined ? [] : [{ found, error, said }];
+function number(
+  found: number | undefined,
+  error: number,
+  said: Evidence["said"],
+  of?: Evidence["of"],
+): Evidence[] {
+  if (found === undefined) return [];
+  return [{ found, error, said, ...(of === undefined ? {} : { of }) }];
 }
 
 function feeling<K extends string>(

@@ -22,7 +22,7 @@ import { TIPS_ON_ENTRY } from "./tips-on-entry.ts";
  * Source   common-practice (handbook/planning.md); figures hang-chain, capstan
  */
 export function symptom(input: SymptomInput): Outcome<SymptomAnswer> {
-  const { request, measured = {}, followed = [], cannot = [] } = input;
+  const { request, measured = {}, followed = [] } = input;
   const failure = refuseAll(measuredRefusals(measured, followed));
   if (failure !== undefined) return failure;
   const built = hungModel(request);
@@ -31,7 +31,7 @@ export function symptom(input: SymptomInput): Outcome<SymptomAnswer> {
   const rule = RULES[input.symptom];
   const from = plus(AS_PLANNED, rule.moved?.(model) ?? {});
   const rounds = roundsOf(model, { ...rule.tells, ...measured }, followed, from);
-  const { adjustment, off } = checked(model, rounds, cannot);
+  const { adjustment, off } = checked(model, rounds, input);
   const found = rule.look({ model, measured, adjustment, off });
   return succeed({ symptom: input.symptom, ...found, adjustment });
 }

@@ -6,7 +6,15 @@ import {
   type Plan,
   type PlannedBerth,
 } from "@nightspan/core";
-import { handDifference, namesOf, sayAdvice, sayDoubts, sayFigure, sayFinding } from "@nightspan/edge";
+import {
+  handDifference,
+  namesOf,
+  sayAdvice,
+  sayDoubts,
+  sayFigure,
+  sayFinding,
+  sayNext,
+} from "@nightspan/edge";
 import type { ComponentChildren } from "preact";
 import { treeTag } from "../state/camp-names.ts";
 import { campId, TONIGHT_ID } from "../state/camp-store.ts";
@@ -194,7 +202,9 @@ function leaveWords(count: number): string {
 }
 
 function misreadPage(props: SpotProps, check: Check): ResultParts {
-  const page = measurePage(props, WORDS.spot.misread, doubtOf(check, props.berth, props.camp) ?? "");
+  const words = sayNext(check.adjustment, "tied-webbing");
+  const isFar = check.adjustment.next === "plan-again";
+  const page = measurePage(props, isFar ? WORDS.spot.farTrees : WORDS.spot.misread, words);
   return {
     ...page,
     answers: (

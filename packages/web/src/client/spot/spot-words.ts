@@ -89,6 +89,7 @@ export const SPOT_WORDS = {
   ready: "Back to the berth",
   measureAgain: "Measure again",
   misread: "Measure again",
+  farTrees: "Plan again",
   soAllTheSame: "It is so all the same",
   hangAnew: "Take it down and hang it anew as planned",
   hangAnewMore: "No one change puts it right.",

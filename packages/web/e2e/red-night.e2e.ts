@@ -53,6 +53,17 @@ describe("red by night", () => {
     "#/cards",
     "#/sleepers",
     "#/ground",
+    "#/kit",
+    "#/kit/dealing",
+    "#/kit/packing",
+    "#/kit/cuts",
+    "#/night",
+    "#/rules",
+    "#/berth/2/above",
+    "#/berth/2/warm",
+    "#/cards/papers",
+    // Last, for it takes a camp of its own in hand.
+    "#/store",
   ])("lights under a quarter of the screen at %s, with no blue and little green", async (view) => {
     await show(now.page, view);
     await now.page.waitForTimeout(300);

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { berthOn, PITCH, RECTANGLE } from "./berth.fixture.ts";
 import { aboveGroundM } from "./ground-plane.ts";
-import { guyLines } from "./guy-lines.ts";
+import { guyLines, guyPullN } from "./guy-lines.ts";
 import { pitchTarp, type Pitch } from "./tarp-geometry.ts";
 
 const rise = fc.double({ min: -0.3, max: 0.3, noNaN: true });
@@ -63,6 +63,37 @@ describe("guys", () => {
     for (const { lengthM, from, peg } of pegged) {
       expect(lengthM).toBe(0);
       expect(peg).toEqual(from);
+    }
+  });
+
+  it("share an edge by the stretch each holds, more where they run aslant: worked for one tie-out", () => {
+    const guys = guyLines(pitchTarp(RECTANGLE, PITCH, berthOn()), berthOn().ground, 1);
+    const pulls = guys.slice(0, 3).map((guy) => guyPullN(guy, { left: 100, right: 0 }));
+    // Corners hold a quarter each; out along the diagonal at 45° down, √¾ of a pull lies across the ridge.
+    const corner = 25 / Math.sqrt(0.75);
+    [corner, 50, corner].forEach((pull, index) => expect(pulls[index]).toBeCloseTo(pull, 9));
+    expect(guys.slice(3).map((guy) => guyPullN(guy, { left: 100, right: 0 }))).toEqual([0, 0, 0]);
+  });
+
+  it("hold folds and doors of closed ends, and the whole of each edge", () => {
+    const ground = { alongRise: 0.05, acrossRise: -0.1 };
+    for (const closedEnds of [["foot"], ["head", "foot"]] as const) {
+      const guys = guyLines(pitchTarp(RECTANGLE, { ...PITCH, closedEnds }, berthOn(ground)), ground, 0);
+      expect(guys.map(({ name }) => name)).toEqual([
+        "left/head",
+        "left/foot",
+        "right/head",
+        "right/foot",
+        ...closedEnds.map((end) => `${end}-door`),
+      ]);
+      const across = guys.map(({ from, peg, lengthM, shares }) => {
+        expect(aboveGroundM(ground, peg)).toBeCloseTo(0, 9);
+        return (shares.left * Math.hypot(peg[1] - from[1], peg[2] - from[2])) / lengthM;
+      });
+      expect(across.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+      for (const { name, from, peg } of guys.filter(({ name }) => name.endsWith("-door"))) {
+        expect([name, peg[0], peg[1]]).toEqual([name, from[0], from[1]]);
+      }
     }
   });
 });

@@ -1,4 +1,4 @@
-import { guyLines, type GuyLine } from "./guy-lines.ts";
+import { guyLines, guyPullN, type GuyLine } from "./guy-lines.ts";
 import type { HungBody } from "./hung-body.ts";
 import type { TarpCut } from "./tarp-cut.ts";
 import {
@@ -70,7 +70,7 @@ export function tryPitch(
   const { berth, body, weather, windsFrom } = site;
   const tarp = pitchTarp(choice.cut, pitch, berth);
   const guys = guyLines(tarp, berth.ground, choice.cut.tieOuts ?? 0);
-  const loads = loadsOf(choice, pitch, pegged, tarp, guys, site);
+  const loads = loadsOf(choice, pitch, pegged, tarp, site);
   const room = tarpRoom(tarp, body, berth, pitch.closedEnds, loads.calm.sagM);
   const wets = windsFrom.map((from) => wetting(body, tarp.panels, weather, from).wholeM2);
   return {
@@ -83,21 +83,18 @@ export function tryPitch(
     room,
     strapClearM: strapClearM(tarp, site),
     wetM2: wets.reduce((sum, wet) => sum + wet, 0) / wets.length,
-    sideLoadN: Math.max(loads.guyN.left, loads.guyN.right),
+    sideLoadN: Math.max(0, ...guys.map((guy) => guyPullN(guy, loads.edgeN))),
   };
 }
 
 function loadsOf(
-  { cut, massKg }: TarpChoice,
+  { massKg }: TarpChoice,
   pitch: Pitch,
   pegged: readonly Side[],
   tarp: PitchedTarp,
-  guys: readonly GuyLine[],
   { berth, gustMS, cord }: PitchSite,
 ): TarpLoads {
   const doors = pitch.closedEnds.length;
-  const perSide = (side: Side) =>
-    guys.filter((guy) => guy.side === side).length + (cut.shape === "rectangle" ? doors : 0);
   return tarpLoads({
     tarp,
     spanM: berth.spanM,
@@ -105,7 +102,6 @@ function loadsOf(
     blockageRatio: (doors + Math.min(1, pegged.length)) / 3,
     massKg,
     ...cord,
-    guys: { left: perSide("left"), right: perSide("right") },
   });
 }
 

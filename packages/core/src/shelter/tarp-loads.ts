@@ -2,7 +2,7 @@ import { inDegrees, radians } from "../quantity/angle.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
 import { clothEdgePullN, ridgePull, type RidgePull } from "./ridge-pull.ts";
 import type { PitchedTarp, Side } from "./tarp-geometry.ts";
-import { canopyCoefficients, dynamicPressurePa, type Roof } from "./wind-load.ts";
+import { canopyCoefficients, dynamicPressurePa } from "./wind-load.ts";
 
 export interface TarpLoadsInput {
   readonly tarp: PitchedTarp;
@@ -13,13 +13,11 @@ export interface TarpLoadsInput {
   readonly massKg: number;
   readonly setN: number;
   readonly eaN: number;
-  /** Guys on each side. */
-  readonly guys: Readonly<Record<Side, number>>;
 }
 
 export interface TarpLoads {
-  /** Greatest pull in each guy of a side. */
-  readonly guyN: Readonly<Record<Side, number>>;
+  /** Greatest pull along the cloth at the lower edge of each side, for its guys to share. */
+  readonly edgeN: Readonly<Record<Side, number>>;
   readonly calm: RidgePull;
   readonly gust: RidgePull;
   /** Level part of the gust's load on the ridge, square to it. */
@@ -29,21 +27,21 @@ export interface TarpLoads {
 /**
  * What a gust does to guys and ridge.
  *
- *   side: F = max(c_up, c_down) q A, along the cloth F √(1/4 + 1/(8 b)²), shared by its guys
+ *   side: F = max(c_up, c_down) q A, along the cloth F √(1/4 + 1/(8 b)²)
  *   ridge: the worse of both sides sucked, and one pressed while the other is sucked
  *
  * Shapes   a pitched tarp and a gust → pulls
  * Units    metres, m/s, kg, newtons
- * Holds    coefficients of the canopy tables; sides steeper than 30° take their last row
+ * Holds    coefficients of the canopy tables, a duopitch where both sides are alike, a monopitch where they are 20° apart;
+ *          sides steeper than 30° take the last row
  * Error    cloth is no stiff roof and shares of guys are uneven: half as much again
  * Source   en-1991-1-4, tarp-statics (handbook/shelter.md)
  */
 export function tarpLoads(input: TarpLoadsInput): TarpLoads {
-  const { tarp, spanM, gustMS, guys, massKg, setN, eaN } = input;
+  const { tarp, spanM, gustMS, massKg, setN, eaN } = input;
   const left = sideForce(input, "left");
   const right = sideForce(input, "right");
-  const perGuy = (side: Side, force: SideForce) =>
-    guys[side] > 0 ? clothEdgePullN(Math.max(force.upN, force.downN)) / guys[side] : 0;
+  const edgeOf = ({ upN, downN }: SideForce) => clothEdgePullN(Math.max(upN, downN));
   const cases = [
     onRidge(tarp, left.upN, right.upN),
     onRidge(tarp, -left.downN, right.upN),
@@ -56,12 +54,15 @@ export function tarpLoads(input: TarpLoadsInput): TarpLoads {
   const cord = { spanM, setN, eaN };
   const gustN = gustMS > 0 ? Math.max(weightN, Math.hypot(worst.asideN, worst.downN)) : weightN;
   return {
-    guyN: { left: perGuy("left", left), right: perGuy("right", right) },
+    edgeN: { left: edgeOf(left), right: edgeOf(right) },
     calm: ridgePull({ ...cord, loadN: weightN }),
     gust: ridgePull({ ...cord, loadN: gustN }),
     asideN: Math.max(...cases.map(({ asideN }) => Math.abs(asideN))),
   };
 }
+
+/** Sides whose slopes differ by so much count each as a roof of its own; between, straight lines. House convention. */
+const UNLIKE_DEG = 20;
 
 interface SideForce {
   readonly upN: number;
@@ -69,10 +70,12 @@ interface SideForce {
 }
 
 function sideForce({ tarp, gustMS, blockageRatio }: TarpLoadsInput, side: Side): SideForce {
-  const roof: Roof = tarp.angle.left === tarp.angle.right ? "duo" : "mono";
   const pitchDeg = inDegrees(radians(tarp.angle[side]));
-  const inTable = roof === "mono" ? Math.abs(pitchDeg) : Math.max(-20, pitchDeg);
-  const { up, down } = canopyCoefficients(roof, inTable, blockageRatio);
+  const unlike = Math.min(1, Math.abs(inDegrees(radians(tarp.angle.left - tarp.angle.right))) / UNLIKE_DEG);
+  const duo = canopyCoefficients("duo", Math.max(-20, pitchDeg), blockageRatio);
+  const mono = canopyCoefficients("mono", Math.abs(pitchDeg), blockageRatio);
+  const up = duo.up + unlike * (mono.up - duo.up);
+  const down = duo.down + unlike * (mono.down - duo.down);
   const force = dynamicPressurePa(gustMS) * tarp.flat.areaM2;
   return { upN: up * force, downN: down * force };
 }

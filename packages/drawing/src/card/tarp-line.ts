@@ -50,9 +50,10 @@ export function sideText(side: TarpSide, { bearingRad }: PlannedBerth): TextItem
   return quantity("bearing", (bearingRad + turn + 2 * Math.PI) % (2 * Math.PI), 0);
 }
 
-/** How far from the ridge line the pegs stand, in the sleeper's own steps. */
+/** How far from the ridge line the pegs stand, in the sleeper's own steps; a closed end's stands right under it. */
 function pegTexts(guys: readonly Guy[], stepM: number): TextItem[] {
-  const steps = guys.map(({ asideM }) => Math.round((2 * Math.abs(asideM)) / stepM) / 2);
+  const aside = guys.filter(({ name }) => !name.endsWith("-door"));
+  const steps = aside.map(({ asideM }) => Math.round((2 * Math.abs(asideM)) / stepM) / 2);
   if (steps.length === 0) return [];
   const [least, most] = [Math.min(...steps), Math.max(...steps)];
   const from = quantity("steps", least, 1);

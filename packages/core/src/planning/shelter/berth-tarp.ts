@@ -12,6 +12,7 @@ import type {
 import { radians } from "../../quantity/angle.ts";
 import { findBestPitch, STRAP_CLEAR_M, type BestPitch } from "../../shelter/best-pitch.ts";
 import { dripPlace } from "../../shelter/drip-line.ts";
+import { guyPullN } from "../../shelter/guy-lines.ts";
 import { groundZM } from "../../shelter/ground-plane.ts";
 import type { Effort } from "../../shelter/pitch-list.ts";
 import type { PitchTrial } from "../../shelter/pitch-trial.ts";
@@ -135,17 +136,20 @@ function porchOf(side: Side, angle: number): Side[] {
 const PORCH_BELOW = 0.2;
 
 function toldGuys({ hung, around, frame }: BerthTarpInput, { guys, loads }: PitchTrial): Guy[] {
-  return guys.map(({ name, side, from, peg, lengthM, angleRad }) => ({
-    name,
-    from,
-    peg,
-    lengthM,
-    angle: radians(angleRad),
-    asideM: Math.abs(peg[1]),
-    alongM: peg[0],
-    pullN: loads.guyN[side],
-    conflicts: frame === undefined ? [] : guyConflicts(hung.id, frame, { from, peg }, around),
-  }));
+  return guys.map((guy) => {
+    const { name, from, peg, lengthM, angleRad } = guy;
+    return {
+      name,
+      from,
+      peg,
+      lengthM,
+      angle: radians(angleRad),
+      asideM: Math.abs(peg[1]),
+      alongM: peg[0],
+      pullN: guyPullN(guy, loads.edgeN),
+      conflicts: frame === undefined ? [] : guyConflicts(hung.id, frame, { from, peg }, around),
+    };
+  });
 }
 
 function toldRidge({ site, bearingRad }: ShelterPlace, { pitch, loads }: PitchTrial): RidgeLine {

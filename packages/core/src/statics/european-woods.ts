@@ -11,7 +11,7 @@ export const EUROPEAN_WOODS: readonly Wood[] = [
   wood("Fagus sylvatica", ["european beech", "common beech"], 65 * MPA, "from memory"),
   wood("Fraxinus excelsior", ["european ash", "common ash"], 66 * MPA, "from memory"),
   wood("Pinus sylvestris", ["scots pine", "scotch pine"], 46 * MPA, "from memory"),
-  wood("", ["uk-grown sitka spruce"], 34 * MPA, "from memory"),
+  wood("Picea sitchensis", ["uk-grown sitka spruce", "sitka spruce"], 34 * MPA, "from memory"),
   wood("", ["uk-grown douglas fir"], 53 * MPA, "from memory"),
   wood("Picea abies", ["norway spruce", "european spruce", "common spruce"], 36 * MPA, "from memory"),
   wood("Larix decidua", ["european larch"], 53 * MPA, "from memory"),

@@ -9,6 +9,6 @@ export * from "./two-cable.ts";
 export * from "./catenary.ts";
 export * from "./elastic-catenary.ts";
 export * from "./trunk.ts";
-export { findWood, WEAKEST_WOOD, type Wood } from "./wood-strength.ts";
+export { findNamedWood, findWood, WEAKEST_WOOD, type Wood } from "./wood-strength.ts";
 export * from "./capstan.ts";
 export * from "./drop-load.ts";

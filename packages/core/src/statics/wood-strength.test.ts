@@ -1,7 +1,7 @@
 import { checks } from "@nightspan/checks";
 import { describe, expect, it } from "vitest";
 import rows from "./wood-strength.checks.json" with { type: "json" };
-import { findWood, WEAKEST_WOOD, WOODS } from "./wood-strength.ts";
+import { findNamedWood, findWood, WEAKEST_WOOD, WOODS } from "./wood-strength.ts";
 
 checks(rows, ({ species }) => ({ strength_mpa: (findWood(species)?.strengthPa ?? NaN) / 1e6 }));
 
@@ -125,6 +125,36 @@ describe("the strength of woods", () => {
     expect(strength("rowan")).not.toBe(strength("ash"));
     expect(findWood("Ginkgo biloba")).toBeUndefined();
     expect(findWood("tree")).toBeUndefined();
+  });
+
+  it("takes no species that is not listed for the only one listed of its kind, nor for a stronger one", () => {
+    const unlisted = [
+      "honey locust",
+      "water locust",
+      "pignut hickory",
+      "Carya glabra",
+      "hop hornbeam",
+      "locust",
+    ];
+    for (const name of unlisted) {
+      expect(findNamedWood(name), name).toBeUndefined();
+      expect(findWood(name), name).toBe(WEAKEST_WOOD);
+    }
+    for (const name of ["oak", "Quercus sp.", "cork oak"]) expect(findNamedWood(name), name).toBeUndefined();
+    expect(findNamedWood("black locust tree")).toBe(findNamedWood("Robinia pseudoacacia"));
+    expect(findNamedWood("tulip tree")).toBe(findNamedWood("Liriodendron tulipifera"));
+    expect(strength("oak tree")).toBe(strength("oak"));
+  });
+
+  it("takes a species of several origins for the weakest of them", () => {
+    const origins = [
+      ["sitka spruce", "us-grown sitka spruce", "uk-grown sitka spruce"],
+      ["Pseudotsuga menziesii", "coast douglas-fir", "interior south douglas-fir", "uk-grown douglas fir"],
+      ["redwood", "old-growth redwood", "young-growth redwood"],
+    ] as const;
+    for (const [name, ...grown] of origins) {
+      expect(strength(name), name).toBe(Math.min(...grown.map(strength)));
+    }
   });
 
   it("keeps woods from memory within 40 % of the handbook's line through their density", () => {

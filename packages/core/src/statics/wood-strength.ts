@@ -9,7 +9,8 @@ const RANKS: readonly string[] = ["var", "sp", "spp"];
 /**
  * Mean bending strength of clear green wood by species. North American: Wood Handbook table 5-3b in pounds a
  * square inch; European: `EUROPEAN_WOODS`. Coefficient of variation about 16 %.
- * Where a name covers several rows it means: Douglas-fir the coast's, redwood the young growth.
+ * Where a name covers several origins or growths it means the weakest of them: Sitka spruce as grown in Britain,
+ * Douglas-fir of the southern inland, young redwood.
  * Source: wood-handbook, lavers-1983.
  */
 export const WOODS: readonly Wood[] = [
@@ -52,7 +53,7 @@ export const WOODS: readonly Wood[] = [
     5_200 * PSI,
     "from memory",
   ),
-  wood("Pseudotsuga menziesii", ["coast douglas-fir", "douglas-fir"], 7_700 * PSI, "from memory"),
+  wood("", ["coast douglas-fir"], 7_700 * PSI, "from memory"),
   wood("Abies balsamea", ["balsam fir"], 5_500 * PSI, "from memory"),
   wood("Abies concolor", ["white fir"], 5_900 * PSI, "read"),
   wood("Tsuga canadensis", ["eastern hemlock"], 6_400 * PSI, "read"),
@@ -75,9 +76,14 @@ export const WOODS: readonly Wood[] = [
   wood("Picea mariana", ["black spruce"], 6_100 * PSI, "from memory"),
   wood("Picea engelmannii", ["engelmann spruce"], 4_700 * PSI, "from memory"),
   wood("Picea rubens", ["red spruce"], 6_000 * PSI, "from memory"),
-  wood("Picea sitchensis", ["sitka spruce"], 5_700 * PSI, "from memory"),
+  wood("", ["us-grown sitka spruce"], 5_700 * PSI, "from memory"),
   wood("Larix laricina", ["tamarack"], 7_200 * PSI, "from memory"),
-  wood("Pseudotsuga menziesii var. glauca", ["interior south douglas-fir"], 6_820 * PSI, "read"),
+  wood(
+    "Pseudotsuga menziesii var. glauca",
+    ["interior south douglas-fir", "douglas-fir", "pseudotsuga menziesii"],
+    6_820 * PSI,
+    "read",
+  ),
   wood("Pinus clausa", ["sand pine"], 7_500 * PSI, "read"),
   wood("Pinus glabra", ["spruce pine"], 6_000 * PSI, "read"),
   wood("Abies grandis", ["grand fir"], 5_839 * PSI, "read"),
@@ -95,16 +101,31 @@ export const WOODS: readonly Wood[] = [
 
 /**
  * The wood of a species by scientific or English name, any case and order of words ("Ash, white"). A name of which only
- * the genus is listed, "oak", "Quercus sp.", "Quercus cerris", "holm oak", means the weakest listed of that genus.
+ * the genus or the kind is listed, "oak", "Quercus sp.", "cork oak", stands for the weakest listed of that; where fewer
+ * than two of it are listed, "honey locust", for the weakest of all, since one alone may well be the strongest.
  */
 export function findWood(species: string): Wood | undefined {
-  return BY_NAME.get(nameKey(species)) ?? weakestOfGenus(species);
+  return findNamedWood(species) ?? standIn(species);
 }
 
-function weakestOfGenus(species: string): Wood | undefined {
-  const words = wordsOf(species);
+/** The wood of a species that is itself listed. "Black locust tree" is black locust. */
+export function findNamedWood(species: string): Wood | undefined {
+  return BY_NAME.get(nameKey(species)) ?? BY_NAME.get(nameKey(withoutTree(species)));
+}
+
+/** As many of a genus or a kind must be listed before the weakest of them stands in for another. Source: house-convention. */
+const LEAST_LISTED = 2;
+
+function standIn(species: string): Wood | undefined {
+  const words = wordsOf(withoutTree(species));
   const [first = "", last = ""] = [words[0], words.at(-1)];
-  return weakest(BY_GENUS.get(first) ?? []) ?? weakest(BY_KIND.get(last) ?? []);
+  const like = BY_GENUS.get(first) ?? BY_KIND.get(last) ?? [];
+  return like.length > 0 && like.length < LEAST_LISTED ? WEAKEST_WOOD : weakest(like);
+}
+
+/** A last word "tree" says nothing, except in a name that is listed with it. */
+function withoutTree(species: string): string {
+  return species.replace(/[^\p{L}]+tree\s*$/iu, "");
 }
 
 function weakest(woods: readonly Wood[]): Wood | undefined {

@@ -281,7 +281,7 @@ describe("findings in words", () => {
       "Nobody has named the species of B5: it is taken as the weakest wood listed.",
     );
     expect(sayFinding(byRule({ ...unknown, about: ["Sorbus aucuparia"] }, "clear"), names)).toBe(
-      "The wood of B5, Sorbus aucuparia, is not listed: it is taken as the weakest that is.",
+      "The wood of B5, Sorbus aucuparia, is not listed: it is taken as the weakest of its kind, or of all.",
     );
   });
 });

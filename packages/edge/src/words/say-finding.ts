@@ -108,7 +108,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "tree.species-unknown": (f, names) =>
     f.about?.[0] === undefined
       ? `Nobody has named the species of ${tree(f, names)}: it is taken as the weakest wood listed.`
-      : `The wood of ${tree(f, names)}, ${f.about[0]}, is not listed: it is taken as the weakest that is.`,
+      : `The wood of ${tree(f, names)}, ${f.about[0]}, is not listed: it is taken as the weakest of its kind, or of all.`,
   "tree.lean": (f, names) => measured(`The trunk of ${tree(f, names)} leans`, f, angle, "from upright"),
   "span.least": (f) => measured("The trees stand", f, length, "apart"),
   "span.most": (f) => measured("The trees stand", f, length, "apart"),

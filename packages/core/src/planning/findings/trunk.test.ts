@@ -83,6 +83,10 @@ describe("bending of a trunk", () => {
     expect(about("T01", "tree.species-unknown", unnamed)).toMatchObject([{ verdict: "clear", depth: "why" }]);
     expect(about("T01", "tree.species-unknown", unlisted)).toMatchObject([{ about: ["Ginkgo biloba"] }]);
     const [limit] = about("T01", "tree.bending", unnamed).map((finding) => finding.limit);
+    for (const species of ["honey locust", "oak", "Quercus sp."]) {
+      const standIn = between({ dbhM: 0.1, species });
+      expect(about("T01", "tree.species-unknown", standIn)).toMatchObject([{ about: [species] }]);
+    }
     for (const species of ["western white pine", "black locust", "Larix decidua", "Tilia americana"]) {
       const named = between({ dbhM: 0.1, species });
       expect(about("T01", "tree.species-unknown", named)).toEqual([]);

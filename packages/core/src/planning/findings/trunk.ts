@@ -1,7 +1,7 @@
 import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
 import type { Tree } from "../../site/tree.ts";
 import { trunk } from "../../statics/trunk.ts";
-import { findWood, WEAKEST_WOOD } from "../../statics/wood-strength.ts";
+import { findNamedWood, findWood, WEAKEST_WOOD } from "../../statics/wood-strength.ts";
 import { greatestSum, type Vector } from "../greatest-sum.ts";
 import type { TrunkPull } from "../trunk-pulls.ts";
 import { ENDS, type BerthCase, type BerthEnd, type End } from "./berth-case.ts";
@@ -21,7 +21,8 @@ export function trunkFindings(berth: BerthCase): Finding[] {
 
 /**
  * Bending at the ground under all that pulls at this trunk, against what 19 of 20 sound pieces of its green wood bear
- * when everybody on it sits down hard. A species that is not named or not listed is taken as the weakest listed.
+ * when everybody on it sits down hard. A species that is not named is taken as the weakest listed, one that
+ * is not listed as the weakest of its kind or of all; either is told.
  */
 function bending({ id, kit, trunks, ...berth }: BerthCase, end: End): Finding[] {
   const { species, isKnown } = woodOf(berth[end].tree);
@@ -52,8 +53,8 @@ interface KnownWood {
 
 function woodOf(tree: Tree | undefined): KnownWood {
   const species = tree?.species;
-  if (species !== undefined && findWood(species) !== undefined) return { species, isKnown: true };
-  return { species: WEAKEST, isKnown: false };
+  if (species === undefined || findWood(species) === undefined) return { species: WEAKEST, isKnown: false };
+  return { species, isKnown: findNamedWood(species) !== undefined };
 }
 
 const WEAKEST = WEAKEST_WOOD.english[0] ?? WEAKEST_WOOD.scientific;
@@ -69,7 +70,7 @@ export function mostMomentNm(tree: Tree | undefined, dbhM: number): number {
   return (bendingLimitPa(wood.strengthPa) * Math.PI * dbhM ** 3) / 32;
 }
 
-/** Of the species' own strength nothing is known, and nothing is needed: the weakest listed stands in. */
+/** Of the species' own strength nothing is known, and nothing is needed: the weakest listed, of its kind or of all, stands in. */
 function speciesUnknown({ id, tree }: BerthEnd): Finding {
   const species = tree?.species;
   return byRule(

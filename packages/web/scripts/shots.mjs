@@ -71,10 +71,7 @@ const VIEWS = {
   "spot-8-advice": async (page) => onTheSpot(page, ["Something bothers me", "A strap slips down its trunk"]),
   "spot-9-leave": async (page) => onTheSpot(page, ["I am alone", "Seat height", "Next", "It is so"]),
   cards: async (page) => go(page, "#/cards"),
-  "cards-pocket": async (page) => {
-    await go(page, "#/cards");
-    await page.getByRole("link", { name: "Pocket tables and angle card" }).click();
-  },
+  "cards-pocket": async (page) => go(page, "#/cards/pocket"),
   "cards-papers": async (page) => go(page, "#/cards/papers"),
   sleepers: async (page) => {
     await go(page, "#/sleepers");
@@ -99,7 +96,8 @@ const VIEWS = {
     await go(page, "#/store");
     await page.waitForTimeout(900);
   },
-  "store-empty": async (page) => {
+  "store-shelves": async (page) => {
+    await go(page, "#/store");
     await page.locator(".fit-shelves summary").click();
     await page.waitForTimeout(200);
   },

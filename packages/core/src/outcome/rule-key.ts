@@ -107,6 +107,7 @@ export type RuleKey =
   // tonight
   | "night.stop-line-blank"
   | "night.gust"
+  | "night.hours-elsewhere"
   | "night.cold-pool"
   | "night.condensation"
   | "night.thunder"

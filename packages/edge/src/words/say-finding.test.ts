@@ -107,6 +107,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "guy.path": { subject: "berth/3/guys", unit: "m" },
   "guy.neighbour": { subject: "berth/3/guys", unit: "m" },
   "guy.obstacle": { subject: "berth/3/guys", unit: "m" },
+  "night.hours-elsewhere": { subject: "camp", unit: "1" },
   "night.cold-pool": { subject: "camp", unit: "K" },
   "night.condensation": { subject: "camp", unit: "1" },
   "night.thunder": { subject: "camp", unit: "1" },

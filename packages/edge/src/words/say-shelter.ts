@@ -65,6 +65,10 @@ export const SHELTER_SENTENCES: Readonly<Record<ShelterRule, (finding: Told, nam
     f.demand > f.limit
       ? `Gusts of ${speed(f.demand)} are forecast in the open: over the ${speed(f.limit)} at which everybody gets up. Crowns fail in the gust, however sheltered the hammocks are.`
       : `Gusts of ${speed(f.demand)} are forecast in the open, everybody gets up at ${speed(f.limit)}.`,
+  "night.hours-elsewhere": (f) =>
+    f.verdict === "clear"
+      ? "The forecast's hours are of this night."
+      : "The forecast hour by hour is of another night and was left aside. Get one for tonight.",
   "night.cold-pool": (f) =>
     `The camp lies in a hollow. On a night like this it may be ${kelvins(f.demand)} colder there than forecast.`,
   "night.condensation": (f) =>

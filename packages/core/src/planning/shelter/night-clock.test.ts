@@ -5,6 +5,7 @@ import { parseInstant } from "../../shelter/civil-time.ts";
 import { camp, sleeper } from "../testing/camp.fixture.ts";
 import { troubles } from "../testing/planned.fixture.ts";
 import { findNightClock } from "./night-clock.ts";
+import { tarpWeather } from "./shelter-place.ts";
 import { findTimeline } from "./timeline.ts";
 
 const PLACE = { latDeg: 54.6, lonDeg: -2.9, elevationM: 200 };
@@ -103,9 +104,36 @@ describe("the night by the clock", () => {
     expect(clock.order).toBe("foul");
   });
 
+  it("holds the stop line against every hour of the forecast, also where nobody knows the date", () => {
+    const hours = [{ at: "2027-05-14T23:00Z", airK: 274, windMS: 8, gustMS: 20 }];
+    const { date, ...undated } = camped({ hours });
+    expect(date).toBe("2027-05-14");
+    const clock = findNightClock(undated, 3)?.clock;
+    expect(troubles(clock?.findings ?? [])).toEqual(["night.gust"]);
+    expect(clock).toMatchObject({ lowK: 274, gustForce: 8 });
+  });
+
+  it("leaves hours of another night aside, and says so", () => {
+    const hours = [{ at: "2027-05-12T23:00Z", airK: 250, gustMS: 30, rainMmH: 9 }];
+    const camp = camped({ hours, lowK: 280, gustMS: 5 });
+    const clock = findNightClock(camp, 3)?.clock;
+    expect(troubles(clock?.findings ?? [])).toEqual(["night.hours-elsewhere"]);
+    expect(clock).toMatchObject({ lowK: 280, gustForce: 3, order: "fair" });
+    expect(tarpWeather(camp).rainMmH).toBe(0);
+  });
+
+  it("keeps the date of the far side of the line where its clocks do", () => {
+    const at = (timezone: string) =>
+      clockOf({}, { place: { latDeg: -21.2, lonDeg: -175.2, timezone } }).sun?.sunset;
+    expect(at("Pacific/Tongatapu")).toMatch(/^2027-05-14T05:/);
+    expect(at("Pacific/Midway")).toMatch(/^2027-05-15T05:/);
+  });
+
   it("puts the roof up first in rain and the bed first in fair weather, looking up before all", () => {
     const [fair, foul] = [clockOf({ rainMmH: 0 }), clockOf({ rainMmH: 1 })];
     expect([fair.order, foul.order]).toEqual(["fair", "foul"]);
+    expect(clockOf({ rainMmH: 0, thunder: "possible" }).order).toBe("foul");
+    expect(clockOf({ rainMmH: 0, thunder: "none" }).order).toBe("fair");
     for (const { steps } of [fair, foul]) expect(steps[0]).toBe("look-up");
     expect(foul.steps.indexOf("tarp-ridge")).toBeLessThan(foul.steps.indexOf("hammock"));
     expect(fair.steps.indexOf("tarp-staged")).toBeGreaterThan(fair.steps.indexOf("hammock"));

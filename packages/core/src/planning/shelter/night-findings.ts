@@ -5,15 +5,20 @@ import type { ClockHour, SunKind } from "../../plan/night-types.ts";
 export interface NightCase {
   readonly night: Night;
   readonly hours: readonly ClockHour[];
+  /** The hardest of the night, in the open. */
+  readonly gustMS: number;
+  /** Hours of the forecast where none of them is of this night; else 0. */
+  readonly hoursElsewhere: number;
   readonly coldPoolK: number;
   readonly kind?: SunKind;
 }
 
 /** What is to be said of the night itself: gust against the stop line, hollow, dew, thunder, light. */
-export function nightFindings({ night, hours, coldPoolK, kind }: NightCase): Finding[] {
-  const gustMS = Math.max(night.gustMS, ...hours.map((hour) => hour.gustMS));
+export function nightFindings(found: NightCase): Finding[] {
+  const { night, hours, gustMS, hoursElsewhere, coldPoolK, kind } = found;
   return [
     ...(night.stopGustMS === undefined ? [] : [gust(gustMS, night.stopGustMS)]),
+    ...(hoursElsewhere > 0 ? [elsewhere(hoursElsewhere)] : []),
     ...(coldPoolK < 0 ? [coldPool(-coldPoolK)] : []),
     ...(hours.length === 0 ? [] : [condensation(hours)]),
     ...(night.thunder === undefined ? [] : [thunder(THUNDER[night.thunder])]),
@@ -32,6 +37,22 @@ function gust(demand: number, limit: number): Finding {
     limit,
     unit: "m/s",
   });
+}
+
+/** A forecast hour by hour of another night says nothing of this one. */
+function elsewhere(demand: number): Finding {
+  return kept(
+    {
+      rule: "night.hours-elsewhere",
+      source: "camp-file",
+      subject: "camp",
+      sense: "at-most",
+      demand,
+      limit: 0,
+      unit: "1",
+    },
+    "look-again",
+  );
 }
 
 function coldPool(demand: number): Finding {

@@ -5,6 +5,7 @@ import { dayTemperature } from "../../shelter/day-temperature.ts";
 import { dewPointKOf, humidityAt } from "../../shelter/dew-point.ts";
 import { clothTemperatureK, skyTemperatureK } from "../../shelter/sky-temperature.ts";
 import { windAtHeight } from "../../shelter/wind-profile.ts";
+import { hoursTonight } from "./hours-tonight.ts";
 import type { NightSun } from "./night-sun.ts";
 
 export interface NightHoursInput {
@@ -22,7 +23,7 @@ export interface NightHoursInput {
  */
 export function nightHours({ camp, night, sun, addedK }: NightHoursInput): ClockHour[] {
   const canopy = camp.ground?.canopy ?? "wood";
-  const stated = (night.hours ?? []).flatMap((hour) => {
+  const stated = hoursTonight(camp).flatMap((hour) => {
     const instant = parseInstant(hour.at);
     return instant === undefined ? [] : [{ instant, hour }];
   });

@@ -2,6 +2,7 @@ import type { Camp } from "../../plan/camp.ts";
 import type { SunKind, SunTimes } from "../../plan/night-types.ts";
 import { dateLater, isoInstant, parseDate } from "../../shelter/civil-time.ts";
 import { sunDay, type SunDay } from "../../shelter/sun-times.ts";
+import { dateLongitudeDeg } from "./date-longitude.ts";
 
 /** The sun of one night, in instants (days since 2000-01-01T12:00Z). */
 export interface NightSun {
@@ -22,11 +23,12 @@ export interface NightSun {
 export function findNightSun({ date, place }: Camp): NightSun | undefined {
   const day = parseDate(date ?? "");
   if (date === undefined || day === undefined) return undefined;
-  const noon = day - (place?.lonDeg ?? 0) / 360;
+  const lonDeg = place === undefined ? 0 : dateLongitudeDeg(place);
+  const noon = day - lonDeg / 360;
   const plain = { from: noon + 6 / 24, to: noon + 21 / 24, sunriseH: 6, sunsetH: 18 };
   if (place === undefined) return plain;
-  const evening = sunDay({ ...place, date });
-  const morning = sunDay({ ...place, date: dateLater(date, 1) });
+  const evening = sunDay({ latDeg: place.latDeg, lonDeg, date });
+  const morning = sunDay({ latDeg: place.latDeg, lonDeg, date: dateLater(date, 1) });
   const told = sunTimes(evening, morning);
   const darkAt = evening.dusk ?? evening.sunset;
   const { sunset } = evening;

@@ -1,6 +1,7 @@
 import type { Camp, Night } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import type { Tarp } from "../../plan/kit.ts";
+import type { NightHour } from "../../plan/night-types.ts";
 import { fallingRain, type FallingRain } from "../../shelter/falling-rain.ts";
 import type { GroundPlane } from "../../shelter/ground-plane.ts";
 import { hungBody, type HungBody } from "../../shelter/hung-body.ts";
@@ -14,6 +15,7 @@ import type { CampPlace } from "../camp-places-types.ts";
 import type { DealtKit } from "../dealt-kit.ts";
 import { headIsSecond } from "../hang-request.ts";
 import { acrossRise } from "./across-rise.ts";
+import { hoursTonight } from "./hours-tonight.ts";
 
 /** One berth that is hung, before its tarp is pitched. */
 export interface HungPlace {
@@ -43,9 +45,10 @@ export interface TarpWeather {
   readonly windFromRad?: number;
 }
 
-export function tarpWeather({ night, ground }: Camp): TarpWeather {
+export function tarpWeather(camp: Camp): TarpWeather {
+  const { night, ground } = camp;
   const canopy = ground?.canopy ?? "wood";
-  const wind = worstHour(night);
+  const wind = worstHour(night, hoursTonight(camp));
   const assumedMmH = Math.max(wind.rainMmH, ASSUMED_MM_H);
   const profile = { fromM: night?.windHeightM ?? 10, heightM: TARP_M, surrounding: canopy };
   return {
@@ -63,10 +66,12 @@ const TARP_M = 1.5;
 const ASSUMED_MM_H = 1;
 
 /** The most of each through the night: rain, wind, gust. */
-function worstHour(night: Night | undefined): Pick<Night, "rainMmH" | "windMS" | "gustMS"> {
+function worstHour(
+  night: Night | undefined,
+  hours: readonly NightHour[],
+): Pick<Night, "rainMmH" | "windMS" | "gustMS"> {
   if (night === undefined) return { rainMmH: 0, windMS: 0, gustMS: 0 };
-  const hours = night.hours ?? [];
-  const most = (base: number, of: (hour: NonNullable<Night["hours"]>[number]) => number | undefined) =>
+  const most = (base: number, of: (hour: NightHour) => number | undefined) =>
     hours.reduce((top, hour) => Math.max(top, of(hour) ?? base), base);
   const windMS = most(night.windMS, (hour) => hour.windMS);
   return {

@@ -36,3 +36,4 @@ export { halfMargins, warmthMargin, type HalfMargin, type HalfMargins } from "./
 export { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
 export type { WarmKit } from "./warmth/kit-halves.ts";
 export * from "./shelter/tarp-in-full.ts";
+export * from "./hand-marks.ts";

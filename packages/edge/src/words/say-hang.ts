@@ -1,21 +1,21 @@
-import type { Camp, PlannedBerth, StrapHang } from "@nightspan/core";
+import { handMarks, type Camp, type PlannedBerth } from "@nightspan/core";
 import { namesOf } from "./names.ts";
 import { atBodyMark, handDifference, handLength, toHandStep } from "./quantities.ts";
 
 /** "Tie the head strap round K12 at your chin, 1.50 m up. Let out 0.70 m from bark to hammock." */
 export function headSentence(berth: PlannedBerth, camp: Camp): string {
-  const { head } = berth.hang;
-  return `${tie("head", berth, camp)} ${height(head, berth, camp)}. ${letOut(head, berth, camp)}`;
+  const { headHeightM, headStrapM } = handMarks(berth);
+  return `${tie("head", berth, camp)} ${height(headHeightM, berth, camp)}. ${letOut(headStrapM, berth, camp)}`;
 }
 
 /** The same for the foot. Where the ground is not surveyed, its height is told from level with the head strap. */
 export function footSentence(berth: PlannedBerth, camp: Camp): string {
-  const { foot } = berth.hang;
-  const level = levelWords(berth.hang.levelFootOverHeadM);
+  const { footHeightM, footOverHeadM, footStrapM } = handMarks(berth);
+  const level = levelWords(footOverHeadM);
   const where = berth.groundKnown
-    ? `${height(foot, berth, camp)}: ${level}, sighted level across`
+    ? `${height(footHeightM, berth, camp)}: ${level}, sighted level across`
     : `${level}, sighted level across`;
-  return `${tie("foot", berth, camp)} ${where}. ${letOut(foot, berth, camp)}`;
+  return `${tie("foot", berth, camp)} ${where}. ${letOut(footStrapM, berth, camp)}`;
 }
 
 /** "Sit in the middle: the cloth is to come 45 cm above the ground." */
@@ -35,7 +35,7 @@ function tie(end: "head" | "foot", berth: PlannedBerth, camp: Camp): string {
   return `${slings(berth, camp) ? "Wrap" : "Tie"} the ${end} strap round ${tag}`;
 }
 
-function height({ strapHeightM }: StrapHang, berth: PlannedBerth, camp: Camp): string {
+function height(strapHeightM: number, berth: PlannedBerth, camp: Camp): string {
   const setter = camp.sleepers.find(({ id }) => id === berth.setBy);
   const up = `${handLength(strapHeightM)} up`;
   if (setter === undefined) return up;
@@ -43,7 +43,7 @@ function height({ strapHeightM }: StrapHang, berth: PlannedBerth, camp: Camp): s
   return `${atBodyMark(strapHeightM, setter.statureM, whose)}, ${up}`;
 }
 
-function letOut({ strapLengthM }: StrapHang, berth: PlannedBerth, camp: Camp): string {
+function letOut(strapLengthM: number, berth: PlannedBerth, camp: Camp): string {
   const what = slings(berth, camp) ? "its sling out to" : "out";
   return `Let ${what} ${handLength(strapLengthM)} from bark to hammock.`;
 }

@@ -1,4 +1,4 @@
-import { worstFirst, type Camp, type PlannedBerth } from "@nightspan/core";
+import { handMarks, worstFirst, type Camp, type PlannedBerth } from "@nightspan/core";
 import { handLength, levelWords, namesOf, sayFinding, stepsBetween } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
@@ -66,8 +66,8 @@ function inShort(berth: PlannedBerth, camp: Camp): readonly [string, string] {
   const open = berth.findings.filter(({ verdict }) => verdict !== "clear").sort(worstFirst);
   const [worst, ...others] = open.map((finding) => sayFinding(finding, namesOf(camp)));
   if (worst === undefined) {
-    const head = handLength(berth.hang.head.strapHeightM);
-    const level = levelWords(berth.hang.levelFootOverHeadM);
+    const head = handLength(handMarks(berth).headHeightM);
+    const level = levelWords(handMarks(berth).footOverHeadM);
     return [WORDS.map.bothLooked, fill(WORDS.map.strapMarks, { head, level })];
   }
   const rest = new Set(others.filter((sentence) => sentence !== worst)).size;

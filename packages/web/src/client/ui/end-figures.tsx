@@ -1,4 +1,4 @@
-import type { Camp, PlannedBerth, StrapHang } from "@nightspan/core";
+import { handMarks, type Camp, type PlannedBerth, type StrapHang } from "@nightspan/core";
 import { angle, force, handLength, hanging, levelWords, shortBodyMark } from "@nightspan/edge";
 import type { ComponentChildren } from "preact";
 import { treeTag } from "../state/camp-names.ts";
@@ -16,6 +16,7 @@ interface EndFiguresProps {
 /** One tree: the sentence, and its figures in ruled lines. Pulls stand behind "why". */
 export function EndFigures({ title, end, berth, camp, treeId, children }: EndFiguresProps) {
   const foot = title === "FOOT";
+  const { headHeightM, footHeightM, footOverHeadM, headStrapM, footStrapM } = handMarks(berth);
   return (
     <section class="end">
       <header class="end-top">
@@ -25,12 +26,12 @@ export function EndFigures({ title, end, berth, camp, treeId, children }: EndFig
       <p class="end-sentence">{children}</p>
       <dl class="figures">
         {foot && !berth.groundKnown ? null : (
-          <Figure name={WORDS.berth.strapMark}>{markWords(end, berth, camp)}</Figure>
+          <Figure name={WORDS.berth.strapMark}>
+            {markWords(foot ? footHeightM : headHeightM, berth, camp)}
+          </Figure>
         )}
-        {foot ? (
-          <Figure name={WORDS.berth.levelAcross}>{levelWords(berth.hang.levelFootOverHeadM)}</Figure>
-        ) : null}
-        <Figure name={WORDS.berth.barkToHammock}>{handLength(end.strapLengthM)}</Figure>
+        {foot ? <Figure name={WORDS.berth.levelAcross}>{levelWords(footOverHeadM)}</Figure> : null}
+        <Figure name={WORDS.berth.barkToHammock}>{handLength(foot ? footStrapM : headStrapM)}</Figure>
         <Figure name={WORDS.berth.webbing}>{handLength(end.webbingM)}</Figure>
         <Figure name={WORDS.berth.angle}>{angle(end.angle)}</Figure>
       </dl>
@@ -55,10 +56,10 @@ function Figure({ name, children }: { readonly name: string; readonly children: 
   );
 }
 
-function markWords(end: StrapHang, berth: PlannedBerth, camp: Camp): string {
+function markWords(heightM: number, berth: PlannedBerth, camp: Camp): string {
   const setter = camp.sleepers.find(({ id }) => id === berth.setBy);
-  const up = handLength(end.strapHeightM);
-  return setter === undefined ? up : `${up}, ${shortBodyMark(end.strapHeightM, setter.statureM)}`;
+  const up = handLength(heightM);
+  return setter === undefined ? up : `${up}, ${shortBodyMark(heightM, setter.statureM)}`;
 }
 
 function pullWords(newtons: number): string {

@@ -5,7 +5,8 @@ import type { AdviceKey } from "./symptom-types.ts";
 
 /**
  * A strap slips down the trunk: half the weight pulls down whatever the angle, and the steeper the strap the less it
- * presses inward. Down over inward is tan θ; turns that grip more than that on smooth wet bark are asked for.
+ * presses inward. Down over inward is tan θ; turns that grip more than that on smooth wet bark are asked for. That it
+ * slipped says that it grips less than reckoned, so at least one turn more, whatever the figures are.
  *
  * Source   capstan, common-practice
  */
@@ -15,9 +16,8 @@ export const STRAP_SLIPS: SymptomRule = {
     const { head, foot } = adjustment.state;
     const downOverInward = Math.tan(Math.max(head.angle, foot.angle));
     const grip = (more: number): number => strapGrip(model.request.suspension, more, BARK_FRICTION_LOW);
-    const more = [0, 1, 2, 3, 4].find((turns) => grip(turns) >= downOverInward);
-    const advice: AdviceKey[] = ["draw-tight-first", "above-a-swelling"];
-    if (more !== 0) advice.unshift("turns-more");
+    const more = [1, 2, 3, 4].find((turns) => grip(turns) >= downOverInward);
+    const advice: AdviceKey[] = ["turns-more", "draw-tight-first", "above-a-swelling"];
     return {
       figures: [
         { figure: "down-over-inward", value: downOverInward, unit: "1" },

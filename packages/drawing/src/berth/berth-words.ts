@@ -1,4 +1,4 @@
-import type { BandRange, Limit } from "@nightspan/core";
+import { handMarks, type BandRange, type Limit } from "@nightspan/core";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
@@ -30,7 +30,7 @@ export function limitText(limit: Limit): TextItem {
 
 /** How the foot strap lies to the head strap: as a sentence, with how it is found, or the bare figure. */
 export function levelText({ berth }: BerthFacts, length: "long" | "short" | "bare"): TextItem {
-  const over = berth.hang.levelFootOverHeadM;
+  const over = handMarks(berth).footOverHeadM;
   const by = quantity("short-length", markHeightM(Math.abs(over)), 0);
   const way = levelWay(over);
   const room = { long: "berth.level", short: "berth.foot", bare: "level" } as const;

@@ -1,4 +1,4 @@
-import type { Camp, Plan } from "@nightspan/core";
+import { handMarks, type Camp, type Plan } from "@nightspan/core";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { levelWay, markHeightM } from "../berth/berth-words.ts";
 import { name, quantity, word } from "../scene/names.ts";
@@ -21,6 +21,7 @@ export interface CardLine {
 /** At most ten lines in the order of doing. Only what was computed; the rest says "not checked". */
 export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[] {
   const { hang, verdict } = facts.berth;
+  const { headHeightM } = handMarks(facts.berth);
   if (verdict === "do-not-hang") return refusedLines(camp);
   return [
     findLine(facts, camp),
@@ -30,8 +31,8 @@ export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[]
     {
       action: word("card.head-mark"),
       mark: {
-        ...numberAndUnit("length", markHeightM(hang.head.strapHeightM), 2),
-        after: { bodyMarkM: hang.head.strapHeightM, statureM: facts.setter.statureM },
+        ...numberAndUnit("length", markHeightM(headHeightM), 2),
+        after: { bodyMarkM: headHeightM, statureM: facts.setter.statureM },
       },
     },
     footLine(facts),
@@ -91,7 +92,7 @@ function setterLine({ setter, sleeper }: BerthFacts): CardLine[] {
 }
 
 function footLine({ berth }: BerthFacts): CardLine {
-  const over = berth.hang.levelFootOverHeadM;
+  const over = handMarks(berth).footOverHeadM;
   const way = levelWay(over);
   if (way === "same") return { action: word("card.foot-mark"), value: word("card.level") };
   const after = word(`card.${way}`);
@@ -102,9 +103,8 @@ function footLine({ berth }: BerthFacts): CardLine {
 }
 
 function barkLine({ berth }: BerthFacts): CardLine {
-  const [head, foot] = [berth.hang.head, berth.hang.foot].map(({ strapLengthM }) =>
-    roundedTo5Cm(strapLengthM),
-  );
+  const { headStrapM, footStrapM } = handMarks(berth);
+  const [head, foot] = [headStrapM, footStrapM].map(roundedTo5Cm);
   const told = (metres: number | undefined): TextItem => quantity("short-length", metres ?? 0, 0);
   if (head === foot) return { action: word("card.bark-each"), value: told(head) };
   return {

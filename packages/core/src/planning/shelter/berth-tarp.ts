@@ -20,6 +20,7 @@ import type { Side } from "../../shelter/tarp-geometry.ts";
 import { reversed } from "../bearing.ts";
 import { guyConflicts, type GuySurroundings, type MapFrame } from "./guy-conflicts.ts";
 import { diagonalRoom } from "./diagonal-room.ts";
+import { loweredPitch } from "./lowered-pitch.ts";
 import {
   shelterPlace,
   tarpChoice,
@@ -67,7 +68,8 @@ export function findBerthTarp(input: BerthTarpInput): PitchedBerth | undefined {
     ...(where.leeSide === undefined ? {} : { leeSide: where.leeSide }),
   });
   if (found === undefined) return undefined;
-  return { tarp: toldTarp(input, where, found), where, found };
+  const settled = settledPitch(weather, where, found);
+  return { tarp: toldTarp(input, where, settled), where, found: settled.found };
 }
 
 /** Wanted room over the hammock in rain and in fair weather [m], and opening to breathe through [m²]. Common practice. */
@@ -77,10 +79,25 @@ const VENT_M2 = 1.5;
 /** Rain nobody forecasts weighs a fifth. */
 const DRY_WEIGHT = 0.2;
 
-function toldTarp(input: BerthTarpInput, where: ShelterPlace, { best, tradeOff }: BestPitch): BerthTarp {
+interface SettledPitch {
+  readonly found: BestPitch;
+  readonly wet: ReturnType<typeof wetAnswers>;
+}
+
+/** The best of the list, let down a little in rain where that alone covers what it leaves uncovered. */
+function settledPitch(weather: TarpWeather, where: ShelterPlace, found: BestPitch): SettledPitch {
+  const wet = wetAnswers(weather, where, found.best);
+  const isFoul = weather.rainMmH > 0;
+  const best = isFoul ? loweredPitch(found.best, wet.wetVerdicts, where.site, FOUL_ROOM_M) : undefined;
+  if (best === undefined) return { found, wet };
+  const tradeOff = found.tradeOff.map((trial) => (trial === found.best ? best : trial));
+  return { found: { ...found, best, tradeOff }, wet: wetAnswers(weather, where, best) };
+}
+
+function toldTarp(input: BerthTarpInput, where: ShelterPlace, { found, wet }: SettledPitch): BerthTarp {
   const { weather } = input;
+  const { best, tradeOff } = found;
   const { choice, tarp, room } = best;
-  const wet = wetAnswers(weather, where, best);
   const told: Omit<BerthTarp, "findings"> = {
     item: choice.item,
     shape: choice.cut.shape,

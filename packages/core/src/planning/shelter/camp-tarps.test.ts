@@ -63,6 +63,22 @@ describe("the tarp of a berth", () => {
     expect(dry.wet).toEqual({ hammockM3S: 0, sleeperM3S: 0, underM3S: 0 });
   });
 
+  it("comes down by itself in rain as far as that alone covers what is not, and room stays", () => {
+    const headTies = [12, 16, 20, 24].map((windMS) => {
+      const wind = { windMS, gustMS: 1.8 * windMS, windFromRad: Math.PI / 2, stopGustMS: 60, rainMmH: 6 };
+      const { wetVerdicts, headroomM, drip, pitch } = pitched({ ...RAIN, ...wind });
+      for (const { lowerByM = Infinity } of wetVerdicts) {
+        const strapM = Math.min(drip.head.strapClearM, drip.foot.strapClearM);
+        expect(lowerByM > headroomM - 0.15 || lowerByM > strapM - 0.05).toBe(true);
+      }
+      return pitch.headTieM;
+    });
+    const dry = pitched({ ...RAIN, rainMmH: 0 }).pitch.headTieM;
+    // The list goes by steps of 15 cm and more; what was let down stands between them.
+    const between = headTies.filter((tieM) => Math.abs(((dry - tieM) / 0.05) % 1) > 0.1);
+    expect(between.length).toBeGreaterThan(0);
+  });
+
   it("pulls on both trees along the line between them, and more in the gust", () => {
     const { ridge } = pitched();
     const { head, foot } = ridge.onTrees;

@@ -55,7 +55,10 @@ function addBerth(program: Command, session: Session): void {
     .command("berth")
     .description("two trees, tonight: one sleeper, a sentence for each tree")
     .option("--span <LENGTH>", "between the middles of the two trunks, such as 4.5 or 14ft")
-    .option("--steps <COUNT>", "the same in your own steps")
+    .option(
+      "--steps <COUNT>",
+      "the same in your own steps, from beside the middle of one trunk to beside the other",
+    )
     .option("--step <LENGTH>", "one of your steps; without it, from your stature")
     .option("--stature <LENGTH>", "how tall you are, such as 1.75 or 5ft9in")
     .option("--mass <MASS>", "your mass, such as 80 or 175lb")

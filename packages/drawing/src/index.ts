@@ -1,7 +1,7 @@
 export type * from "./scene/scene.ts";
 export type * from "./scene/text-item.ts";
 export { ENGLISH, type WordKey } from "./words/english.ts";
-export { plainLabels } from "./words/plain-labels.ts";
+export { bodyMarkWords, plainLabels } from "./words/plain-labels.ts";
 export { plainMeasure } from "./words/plain-measure.ts";
 export { LINE, LINE_MM, THEMES, TYPE, TYPE_MM } from "./colour/tokens.ts";
 export type { ColourToken, Theme, ThemeName } from "./colour/tokens.ts";

@@ -94,7 +94,7 @@ describe("plan", () => {
     const narrow = await ran(["plan", DEMO], { columns: 60 });
     const told = lines(narrow.out);
     expect(Math.max(...told.slice(-20).map((line) => line.length))).toBeLessThanOrEqual(60);
-    expect(told).toContain("  3   Rhodri Llywelyn: C6 to C4, 4½ steps");
+    expect(told).toContain("  3   Rhodri Llywelyn: C6 to C4, 5½ steps");
     expect(narrow.out).not.toContain("\u001b");
     expect((await ran(["plan", DEMO], { colour: true })).out).toContain("\u001b[1m");
   });

@@ -1,7 +1,7 @@
 import { checks } from "@nightspan/checks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BODY_MARKS, bodyMark } from "./body-mark.ts";
+import { BODY_MARKS, bodyMark, toldBodyMark } from "./body-mark.ts";
 import rows from "./body-mark.checks.json" with { type: "json" };
 
 checks(rows, ({ height_m, stature_m }) => ({ mark_m: bodyMark(height_m, stature_m).markM }));
@@ -24,6 +24,14 @@ describe("bodyMark", () => {
   it("says how far the height is from the mark", () => {
     expect(bodyMark(2.2, 1.75).deviationM).toBeCloseTo(0.1, 12);
     expect(bodyMark(0.4, 1.6).deviationM).toBeCloseTo(0.4 - 0.285 * 1.6, 12);
+  });
+
+  it("is told of the height to 5 cm, with what is over or under it", () => {
+    // Eyes 1.591 m, mouth 1.522 m: 1.56 m is told as 1.55 m, nearer to the mouth than 1.56 m is.
+    expect([bodyMark(1.56, 1.7).mark, toldBodyMark(1.56, 1.7).mark]).toEqual(["eyes", "mouth"]);
+    // Top of the head 1.70 m, full reach 2.04 m: 1.85 m lies between, and is no mark of its own.
+    expect(toldBodyMark(1.85, 1.7)).toMatchObject({ mark: "crown", deviationM: 0.15 });
+    expect(toldBodyMark(1.9, 1.7)).toMatchObject({ mark: "reach", deviationM: -0.15 });
   });
 
   it("is never nearer to another mark of the same person", () => {

@@ -46,6 +46,19 @@ export function bodyMark(heightM: number, statureM: number): BodyMark {
   return best;
 }
 
+/**
+ * The mark of a height as hands are told it: both the height and what is left over the mark to 5 cm. All that is printed
+ * or said of a mark comes from here, so that a height has one name everywhere.
+ */
+export function toldBodyMark(heightM: number, statureM: number): BodyMark {
+  const nearest = bodyMark(toFiveCm(heightM), statureM);
+  return { ...nearest, deviationM: toFiveCm(nearest.deviationM) };
+}
+
+function toFiveCm(lengthM: number): number {
+  return Math.round(lengthM * 20) / 20;
+}
+
 /** Off by less than this a height told to 5 cm is told as the mark itself [m]. */
 const JUST_RIGHT_M = 0.025;
 

@@ -3,7 +3,7 @@ import type { HouseRules } from "../plan/house-rules.ts";
 import type { HangKit, HangPair } from "../statics/hang-screen.ts";
 import { hang } from "../statics/hang.ts";
 import type { Hang } from "../statics/hang-types.ts";
-import { bodyMark, type BodyMark } from "./body-mark.ts";
+import { toldBodyMark, type BodyMark } from "./body-mark.ts";
 
 export interface PocketTableInput {
   readonly kit: HangKit;
@@ -16,7 +16,7 @@ export interface PocketTableInput {
   readonly rules: Pick<HouseRules, "spanMinM" | "spanMaxM">;
 }
 
-/** One line: so many steps from tree to tree, and where the straps go; or what stands in the way. */
+/** One line: so many steps from trunk middle to trunk middle, and where the straps go; or what stands in the way. */
 export interface PocketRow {
   readonly steps: number;
   readonly spanM: number;
@@ -41,10 +41,10 @@ export interface PocketStrap {
  * of whoever sets them, and how long they are let out.
  *
  * Shapes   one kit and sleeper → a row for each half step whose span lies in the house's range
- * Units    SI; steps counted from tree to tree, trunks and all
+ * Units    SI; steps counted from beside the middle of one trunk to beside the middle of the other
  * Holds    what `hang` can be asked, steps of 0.2 to 1.5 m; the rest is refused by field
  * Error    as `hang`, and a quarter of a step of span either way: 3 cm of strap height for each 10 cm
- * Source   hang-chain; body marks as `bodyMark`
+ * Source   hang-chain; body marks as `toldBodyMark`
  */
 export function pocketTable(input: PocketTableInput): Outcome<readonly PocketRow[]> {
   const { kit, trunkM, stepM, setterStatureM, rules } = input;
@@ -74,7 +74,7 @@ function rowOf(found: Outcome<Hang>, statureM: number): Pick<PocketRow, "hung" |
   const { head, foot, seatHeightM } = found.value;
   const strap = ({ strapHeightM, strapLengthM }: Hang["head"]): PocketStrap => ({
     strapHeightM,
-    mark: bodyMark(strapHeightM, statureM),
+    mark: toldBodyMark(strapHeightM, statureM),
     strapLengthM,
   });
   return { hung: { head: strap(head), foot: strap(foot), seatHeightM } };

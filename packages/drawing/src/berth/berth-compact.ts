@@ -47,7 +47,7 @@ export function berthCompact(facts: BerthFacts, options: SideOptions): BerthDraw
   const frame = compactFrame(facts, options.widthPx);
   const bottom = onPaper(frame, [0, groundRangeM(facts.berth.hang)[0]])[1];
   const top = bottom + 26;
-  const below = options.figures ? beneath(facts, frame, top, options) : spanAlone(facts, frame, top);
+  const below = options.figures ? beneath(facts, frame, top, options) : spanAlone(facts, frame, top, options);
   const items = [
     ...sideFigure(facts, frame, true),
     ...levelLine(facts, frame),
@@ -185,7 +185,7 @@ interface Column {
 function beneath(facts: BerthFacts, frame: SideFrame, top: number, options: SideOptions): BerthDrawing {
   const { words, widthPx } = options;
   const { hang, groundKnown } = facts.berth;
-  const span = spanLine(facts, frame, top + 8);
+  const span = spanLine(facts, frame, top + 8, options);
   const low = quantity("short-length", hang.lowPointM, 0);
   const seat = quantity("short-length", hang.seatHeightM, 0);
   const notes: TextItem[] = [
@@ -302,16 +302,24 @@ function windowTexts({ berth }: BerthFacts): TextItem[] {
   ];
 }
 
-function spanAlone(facts: BerthFacts, frame: SideFrame, top: number): BerthDrawing {
-  return { items: spanLine(facts, frame, top + 8), height: top + 40 };
+function spanAlone(facts: BerthFacts, frame: SideFrame, top: number, options: SideOptions): BerthDrawing {
+  return { items: spanLine(facts, frame, top + 8, options), height: top + 40 };
 }
 
-function spanLine(facts: BerthFacts, frame: SideFrame, y: number): Item[] {
+function spanLine(facts: BerthFacts, frame: SideFrame, y: number, { words, widthPx }: SideOptions): Item[] {
   const { shape } = facts.berth.hang;
   const [left, right] = [onPaper(frame, shape.headAnchor)[0], onPaper(frame, shape.footAnchor)[0]];
+  const middle = (left + right) / 2;
+  const room = 2 * Math.min(middle - 4, widthPx - 4 - middle);
+  const lengths = (["long", "short", "bare"] as const).map((length) => spanText(facts, length));
+  const said = lengths.find((one) => words.measure(words.labels(one), TYPE.note, 700) <= room);
   return [
     dimension([left, y], [right, y], DIM),
-    text(spanText(facts), [(left + right) / 2, y + 24], { size: TYPE.note, weight: 700, anchor: "middle" }),
+    text(said ?? spanText(facts, "bare"), [middle, y + 24], {
+      size: TYPE.note,
+      weight: 700,
+      anchor: "middle",
+    }),
   ];
 }
 

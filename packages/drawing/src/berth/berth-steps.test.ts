@@ -19,7 +19,7 @@ describe("berthSteps", () => {
     expect(found.stepped).toBe(true);
   });
 
-  it("goes from bark to bark where the distance was measured", () => {
+  it("goes from middle to middle where the distance was measured too, and tells the metres from bark to bark", () => {
     const pairs = (camp.ground?.pairs ?? []).map((pair) => ({
       ...pair,
       stepped: false,
@@ -28,7 +28,7 @@ describe("berthSteps", () => {
     const found = berthSteps({ ...berth, spanM: 3.81 }, withGround(camp, { pairs }));
     // 3.81 m less half of both trunks is 3.50 m.
     expect(found.barkToBarkM).toBeCloseTo(3.5, 12);
-    expect(found.steps).toBeCloseTo(3.5 / sleeper.stepM, 12);
+    expect(found.steps).toBeCloseTo(3.81 / sleeper.stepM, 12);
     expect(found.stepped).toBe(false);
   });
 });

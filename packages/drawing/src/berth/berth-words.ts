@@ -43,16 +43,22 @@ export function levelWay(overM: number): "same" | "higher" | "lower" {
   return rounded > 0 ? "higher" : "lower";
 }
 
-export function spanText({ berth, barkToBarkM, steps, stepped }: BerthFacts): TextItem {
+export type SpanLength = "long" | "short" | "bare";
+
+/** The sleeper's steps between the trees with how they are counted, and the metres where there is room. */
+export function spanText(
+  { berth, barkToBarkM, steps, stepped }: BerthFacts,
+  length: SpanLength = "long",
+): TextItem {
   const span = quantity("length", barkToBarkM, 2);
+  const told = quantity("steps", steps, 1);
+  if (length === "bare" && !berth.stepItOut) return word("berth.span-bare", { steps: told });
+  const room = length === "long" ? "span" : "span-short";
   if (stepped) {
-    return word("berth.span-stepped", {
-      span: quantity("length", berth.spanM, 1),
-      steps: quantity("steps", steps, 1),
-    });
+    return word(`berth.${room}-stepped`, { span: quantity("length", berth.spanM, 1), steps: told });
   }
   if (berth.stepItOut) return word("berth.step-it-out", { span });
-  return word("berth.span-steps", { span, steps: quantity("steps", steps, 1) });
+  return word(`berth.${room}-steps`, { span, steps: told });
 }
 
 export function pullText(pullN: number): TextItem {

@@ -83,7 +83,7 @@ export function seat(facts: BerthFacts, frame: SideFrame): Item[] {
   ];
 }
 
-/** Bark to bark, in metres and in the sleeper's steps. */
+/** In the sleeper's steps from middle to middle, and in metres from bark to bark. */
 export function spanBelow(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   const said = spanText(facts);
   const { shape } = facts.berth.hang;

@@ -1,4 +1,5 @@
 import { handMarks, type Camp, type Plan } from "@nightspan/core";
+import { footServes, headServes, strapServes } from "./card-serves.ts";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { levelWay, markHeightM } from "../berth/berth-words.ts";
 import { name, quantity, word } from "../scene/names.ts";
@@ -12,6 +13,8 @@ export interface CardLine {
   readonly action: TextItem;
   readonly value?: TextItem;
   readonly tick?: true;
+  /** In small beneath the action: what still serves. */
+  readonly note?: TextItem;
   /** Set larger and bold. */
   readonly strong?: true;
   /** The two strap marks: number, unit and what goes with them, in large type. */
@@ -34,6 +37,7 @@ export function cardLines(facts: BerthFacts, plan: Plan, camp: Camp): CardLine[]
         ...numberAndUnit("length", markHeightM(headHeightM), 2),
         after: { bodyMarkM: headHeightM, statureM: facts.setter.statureM },
       },
+      ...headServes(facts),
     },
     footLine(facts),
     barkLine(facts),
@@ -91,28 +95,34 @@ function setterLine({ setter, sleeper }: BerthFacts): CardLine[] {
   return setter.id === sleeper.id ? [] : [{ action: word("card.set-by", { name: name(setter.name) }) }];
 }
 
-function footLine({ berth }: BerthFacts): CardLine {
+function footLine(facts: BerthFacts): CardLine {
+  const { berth } = facts;
   const over = handMarks(berth).footOverHeadM;
   const way = levelWay(over);
-  if (way === "same") return { action: word("card.foot-mark"), value: word("card.level") };
+  const serves = footServes(facts);
+  if (way === "same") return { action: word("card.foot-mark"), value: word("card.level"), ...serves };
   const after = word(`card.${way}`);
   return {
     action: word("card.foot-mark"),
     mark: { ...numberAndUnit("short-length", markHeightM(Math.abs(over)), 0), after },
+    ...serves,
   };
 }
 
-function barkLine({ berth }: BerthFacts): CardLine {
+function barkLine(facts: BerthFacts): CardLine {
+  const { berth } = facts;
+  const serves = strapServes(facts);
   const { headStrapM, footStrapM } = handMarks(berth);
   const [head, foot] = [headStrapM, footStrapM].map(roundedTo5Cm);
   const told = (metres: number | undefined): TextItem => quantity("short-length", metres ?? 0, 0);
-  if (head === foot) return { action: word("card.bark-each"), value: told(head) };
+  if (head === foot) return { action: word("card.bark-each"), value: told(head), ...serves };
   return {
     action: word("card.bark-two"),
     value: word("card.two-values", {
       first: quantity("short-length", head ?? 0, 0, "number"),
       second: told(foot),
     }),
+    ...serves,
   };
 }
 

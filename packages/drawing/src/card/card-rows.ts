@@ -2,7 +2,7 @@ import { TYPE_MM } from "../colour/tokens.ts";
 import { name, word } from "../scene/names.ts";
 import type { Item, TextRun, TextRunItem } from "../scene/scene.ts";
 import { box, line, text } from "../scene/shapes.ts";
-import type { TextItem, Weight, Words } from "../scene/text-item.ts";
+import type { TextItem, Words } from "../scene/text-item.ts";
 import { brokenLines, wrapped, type Wrapped } from "../scene/wrapped.ts";
 import type { CardLine } from "./card-lines.ts";
 import { CARD, EDGE, RULE } from "./card-size.ts";
@@ -41,6 +41,8 @@ const LEAST = { one: 5, mark: 9.2, padding: 1 } as const;
 
 /** Strap marks stand tallest; a line that will not fit in one has as many small ones as it needs. */
 function leastHeight(one: CardLine, words: Words): number {
+  if (one.note !== undefined)
+    return Math.max(one.mark === undefined ? 0 : LEAST.mark, notedHeight(one, words));
   if (one.mark !== undefined) return LEAST.mark;
   if (one.strong === true) return 2 * TYPE_MM.head * 1.14 + LEAST.padding;
   const room = ROOM - (one.tick === true || one.value !== undefined ? 8 : 0);
@@ -49,6 +51,49 @@ function leastHeight(one: CardLine, words: Words): number {
 }
 
 const ROOM = RIGHT - TEXT_X;
+
+/** What an action with a note beneath it needs. */
+function notedHeight(given: CardLine, words: Words): number {
+  const one = withRoom(given, words);
+  const width = roomBeside(one, valueRuns(one), words);
+  const { lines, size } = noted(one, width, words);
+  return lines * size * 1.14 + noteLines(one, width, words) * NOTE_LEADING + LEAST.padding;
+}
+
+const NOTE_LEADING = TYPE_MM.note * 1.1;
+
+/** One line of body size where it fits, else small. */
+function noted(
+  one: CardLine,
+  width: number,
+  words: Words,
+): { readonly lines: number; readonly size: number } {
+  const weight = weightOf(one);
+  if (words.measure(words.labels(one.action), TYPE_MM.body, weight) <= width)
+    return { lines: 1, size: TYPE_MM.body };
+  const { length } = brokenLines(one.action, width, TYPE_MM.note, weight, words);
+  return { lines: Math.min(2, length), size: TYPE_MM.note };
+}
+
+function noteLines({ note }: CardLine, width: number, words: Words): number {
+  return note === undefined ? 0 : Math.min(2, brokenLines(note, width, TYPE_MM.note, 500, words).length);
+}
+
+function weightOf({ mark, strong }: CardLine): 500 | 700 {
+  return mark !== undefined || strong === true ? 700 : 500;
+}
+
+/** What to do, and in small beneath it what still serves; both together about the middle of the row. */
+function notedAction(one: CardLine, middle: number, width: number, words: Words): readonly Item[] {
+  const { lines, size } = noted(one, width, words);
+  const under = noteLines(one, width, words);
+  const top = middle - (lines * size * 1.14 + under * NOTE_LEADING) / 2;
+  const style = { size, weight: weightOf(one), width, leading: size * 1.14, mostLines: 2 } as const;
+  const said = wrapped(one.action, [TEXT_X, top + size * 0.9], style, words);
+  if (one.note === undefined) return said.items;
+  const small = { size: TYPE_MM.note, weight: 500, width, leading: NOTE_LEADING, mostLines: 2 } as const;
+  return [...said.items, ...wrapped(one.note, [TEXT_X, said.bottom + NOTE_LEADING], small, words).items];
+}
 
 function smallLines(action: TextItem, room: number, words: Words): number {
   return brokenLines(action, room, TYPE_MM.note, 500, words).length;
@@ -70,7 +115,9 @@ function row(given: CardLine, number: number, top: number, height: number, words
   const value = valueRuns(one);
   const items: Item[] = [
     text(name(String(number)), [EDGE, middle + TYPE_MM.note * 0.34], { size: TYPE_MM.note, weight: 700 }),
-    ...action(one, middle, height, roomBeside(one, value, words), words).items,
+    ...(one.note === undefined
+      ? action(one, middle, height, roomBeside(one, value, words), words).items
+      : notedAction(one, middle, roomBeside(one, value, words), words)),
   ];
   if (one.tick === true) items.push(tickBox(middle));
   if (value.length > 0) items.push(valueText(value, middle, one.mark !== undefined));
@@ -82,7 +129,8 @@ function withRoom(one: CardLine, words: Words): CardLine {
   const { mark } = one;
   if (mark?.after === undefined) return one;
   const room = roomBeside(one, valueRuns(one), words);
-  if (brokenLines(one.action, room, TYPE_MM.body, 700, words).length <= 2) return one;
+  const mostLines = one.note === undefined ? 2 : 1;
+  if (brokenLines(one.action, room, TYPE_MM.body, 700, words).length <= mostLines) return one;
   const { number, unit, after } = mark;
   return {
     ...one,
@@ -100,7 +148,7 @@ function roomBeside({ tick }: CardLine, value: readonly TextRun[], words: Words)
 
 /** What to do, in one or two lines about the middle of the row. */
 function action(one: CardLine, middle: number, height: number, width: number, words: Words): Wrapped {
-  const weight: Weight = one.mark !== undefined || one.strong === true ? 700 : 500;
+  const weight = weightOf(one);
   const size = one.strong === true ? TYPE_MM.head : rowSize(one.action, width, height, weight, words);
   const mostLines = size === TYPE_MM.note && smallLines(one.action, width, words) > 2 ? 3 : 2;
   const style = { size, weight, width, leading: size * 1.14, mostLines } as const;

@@ -16,7 +16,7 @@ function said(rows: readonly PocketLine[]): string[] {
 describe("pocketTableScene", () => {
   it("says where both straps go for each count of steps", () => {
     const all = said(WEBBING_ROWS).map((text) => text.replaceAll("\u00a0", " "));
-    expect(all).toEqual(expect.arrayContaining(["5½", "1.55 m  chin", "25 cm", "75, 80 cm"]));
+    expect(all).toEqual(expect.arrayContaining(["5½", "1.55 m  chin − 5 cm", "25 cm", "75, 80 cm"]));
   });
 
   it("says which way the foot strap goes in each row where it is not always higher", () => {

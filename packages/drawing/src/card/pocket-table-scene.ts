@@ -38,7 +38,7 @@ const LEFT = EDGE;
 const RIGHT = CARD.width - EDGE;
 const WIDTH = RIGHT - LEFT;
 /** Base lines of the columns: steps, head, foot and bark. */
-const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 68, bark: RIGHT } as const;
+const X = { steps: LEFT + 10, head: LEFT + 13, foot: LEFT + 70, bark: RIGHT } as const;
 const TABLE_TOP = 29;
 /** Room of a column's heading, in two lines at most. */
 const HEAD_WIDTH = 28;

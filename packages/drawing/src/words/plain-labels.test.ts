@@ -32,6 +32,8 @@ describe("plainLabels", () => {
 
   it("says a height as a place on the body", () => {
     expect(plainLabels({ bodyMarkM: 1.7, statureM: 1.75 })).toBe("forehead");
+    expect(plainLabels({ bodyMarkM: 1.84, statureM: 1.7 })).toBe("top of head + 15\u00a0cm");
+    expect(plainLabels({ bodyMarkM: 1.9, statureM: 1.7 })).toBe("full reach − 15\u00a0cm");
   });
 
   it("fills the holes of a sentence, also with other sentences, and never twice", () => {

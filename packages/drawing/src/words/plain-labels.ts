@@ -1,4 +1,4 @@
-import { bodyMark, GRAVITY_M_S2 } from "@nightspan/core";
+import { GRAVITY_M_S2, toldBodyMark } from "@nightspan/core";
 import type { Labels, QuantityText, TextItem } from "../scene/text-item.ts";
 import { hasRightToLeft } from "../svg/direction.ts";
 import { ENGLISH } from "./english.ts";
@@ -10,7 +10,7 @@ export const plainLabels: Labels = (item) => {
   if ("word" in item) return sentence(ENGLISH[item.word], item.args ?? {});
   if ("quantity" in item) return quantityWords(item);
   if ("day" in item) return dayWords(item.day, item.style);
-  return ENGLISH[`mark.${bodyMark(item.bodyMarkM, item.statureM).mark}`];
+  return bodyMarkWords(item.bodyMarkM, item.statureM);
 };
 
 function sentence(pattern: string, args: Readonly<Record<string, TextItem>>): string {
@@ -20,6 +20,15 @@ function sentence(pattern: string, args: Readonly<Record<string, TextItem>>): st
     const words = plainLabels(item);
     return hasRightToLeft(words) ? `\u2068${words}\u2069` : words;
   });
+}
+
+/** "chin", "chin + 10 cm": a height, told to 5 cm, as a place on a body. */
+export function bodyMarkWords(heightM: number, statureM: number): string {
+  const { mark, deviationM } = toldBodyMark(heightM, statureM);
+  const place = ENGLISH[`mark.${mark}`];
+  if (deviationM === 0) return place;
+  const off = plainLabels({ quantity: "short-length", value: Math.abs(deviationM), digits: 0 });
+  return `${place} ${deviationM > 0 ? "+" : "\u2212"} ${off}`;
 }
 
 function quantityWords(item: QuantityText): string {

@@ -5,7 +5,7 @@ import { namesOf, type Names } from "./names.ts";
 import { handDifference, handLength, shortBodyMark, toHandStep } from "./quantities.ts";
 import { fencedName } from "./plain-text.ts";
 import { ENOUGH } from "./say-warmth.ts";
-import { stepsBetween } from "./steps-between.ts";
+import { HOW_TO_COUNT, stepsBetween } from "./steps-between.ts";
 
 const HEADS = [
   "no.",
@@ -30,6 +30,7 @@ export function berthTable(plan: Plan, camp: Camp, columns = Infinity): readonly
   const helped = plan.berths.some(({ setBy, sleeper }) => setBy !== sleeper);
   return [
     ...(fits ? table : rows.flatMap(stacked)),
+    `steps of the sleeper, ${HOW_TO_COUNT}`,
     ...(helped ? ["* set by the name behind it, on whose body the mark is"] : []),
   ];
 }

@@ -3,13 +3,14 @@ import { CAUTIONS, DEFERS_TO } from "./cautions.ts";
 import { displayWidth, padded } from "./display-width.ts";
 import { angle, handDifference, handLength, length, shortBodyMark, steps } from "./quantities.ts";
 import { sayLimit } from "./say-limit.ts";
+import { HOW_TO_COUNT } from "./steps-between.ts";
 import { section, type SummaryLine } from "./summary-line.ts";
 
-/** A table to carry: steps between two trees on level ground, and where the straps go on one's own body. */
+/** A table to carry: steps from trunk middle to trunk middle on level ground, and where the straps go on one's own body. */
 export function pocketLines(rows: readonly PocketRow[], statureM: number): readonly SummaryLine[] {
   const table = aligned([HEADINGS, ...rows.map((row) => cells(row, statureM))]);
   return [
-    { kind: "verdict", text: `Steps from tree to tree, marks for a stature of ${length(statureM)}.` },
+    { kind: "verdict", text: `Marks for a stature of ${length(statureM)}; steps ${HOW_TO_COUNT}.` },
     { kind: "beside", text: "Level ground. Look up first, and look at both trees: a table knows neither." },
     ...section("Where the straps go", table, "row"),
     ...section("How flat a strap hangs: along one metre of level, it falls", cardLines(), "row"),

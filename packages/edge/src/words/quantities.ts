@@ -1,5 +1,5 @@
-import { bodyMark, GRAVITY_M_S2 } from "@nightspan/core";
-import { ENGLISH, plainLabels } from "@nightspan/drawing";
+import { GRAVITY_M_S2, toldBodyMark } from "@nightspan/core";
+import { bodyMarkWords, ENGLISH, plainLabels } from "@nightspan/drawing";
 
 /** Heights and lengths for hands are told to this step [m]. */
 const HAND_STEP_M = 0.05;
@@ -64,21 +64,13 @@ export function day(civilDay: string): string {
 
 /** A height, told to 5 cm, as a place on a body, "at your chin", "10 cm above Maren's chin". */
 export function atBodyMark(heightM: number, statureM: number, whose: string): string {
-  const { mark, deviationM } = bodyMark(toHandStep(heightM), statureM);
-  const off = toHandStep(deviationM);
-  const place = `${whose} ${markWord(mark)}`;
+  const { mark, deviationM: off } = toldBodyMark(heightM, statureM);
+  const place = `${whose} ${ENGLISH[`mark.${mark}`]}`;
   if (off === 0) return `at ${place}`;
   return `${handDifference(Math.abs(off))} ${off > 0 ? "above" : "below"} ${place}`;
 }
 
 /** The same as one short mark for tables: "chin", "chin + 10 cm". */
 export function shortBodyMark(heightM: number, statureM: number): string {
-  const { mark, deviationM } = bodyMark(toHandStep(heightM), statureM);
-  const off = toHandStep(deviationM);
-  if (off === 0) return markWord(mark);
-  return `${markWord(mark)} ${off > 0 ? "+" : "\u2212"} ${handDifference(Math.abs(off))}`;
-}
-
-function markWord(mark: ReturnType<typeof bodyMark>["mark"]): string {
-  return ENGLISH[`mark.${mark}`];
+  return bodyMarkWords(heightM, statureM);
 }

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { exampleCamp, planOf } from "../examples.fixture.ts";
 import { stepsBetween } from "./steps-between.ts";
 
-it("steps go from bark to bark, and a stepped pair keeps the count it was given", () => {
+it("steps go from trunk middle to trunk middle, stepped or taped", () => {
   const { camp } = exampleCamp("pairs");
   const [berth] = planOf(camp).berths;
   const pair = camp.ground?.pairs.find(({ id }) => id === berth?.pair);
@@ -14,6 +14,6 @@ it("steps go from bark to bark, and a stepped pair keeps the count it was given"
   if (ground === undefined) throw new Error("no ground");
   const taped = { ...pair, spanM: 3.81, stepped: false, dbhM: [0.34, 0.28] as const };
   const measured = { ...camp, ground: { ...ground, pairs: [taped] } };
-  // 3.81 m less half of both trunks is 3.50 m: five steps of 0.70 m.
-  expect(stepsBetween({ ...own, spanM: 3.81 }, measured)).toBe("5");
+  // 3.85 m between the middles: five and a half steps of 0.70 m, however thick the trunks are.
+  expect(stepsBetween({ ...own, spanM: 3.85 }, measured)).toBe("5½");
 });

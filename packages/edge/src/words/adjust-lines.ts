@@ -43,6 +43,7 @@ export function adjustLines({ berth, request, check }: SavedCheck): readonly Sum
 const HEADINGS: Readonly<Partial<Record<Adjustment["next"], string>>> = {
   "measure-again": "Measure again",
   "plan-again": "Plan again",
+  "measure-angles": "Measure first",
 };
 
 function changeLines({ adjustment }: SavedCheck["check"], { suspension }: HangInput): readonly string[] {

@@ -41,6 +41,7 @@ const NEXT: Readonly<Record<Exclude<Adjustment["next"], "change">, string>> = {
   "leave-it": "Leave it as it is.",
   "hang-anew": "No one change puts this right. Take it down and hang it anew as planned.",
   "measure-again": "These measurements do not fit together. Measure again before you change anything.",
+  "measure-angles": "Measure the angle of both straps with the card before you move anything more.",
   "plan-again":
     "The trees do not stand as far apart as planned. Change nothing: plan again with what you measured.",
 };

@@ -90,9 +90,11 @@ export interface AsHungOff {
 
 /**
  * What to do: follow the instruction, leave it as it is, take it down and hang it anew as planned, measure again what
- * does not fit together, or plan again for trees that stand far from where the plan has them.
+ * does not fit together, plan again for trees that stand far from where the plan has them, or measure the angles of the
+ * straps before anything more is moved.
  */
-export type NextStep = "change" | "leave-it" | "hang-anew" | "measure-again" | "plan-again";
+export type NextStep =
+  "change" | "leave-it" | "hang-anew" | "measure-again" | "plan-again" | "measure-angles";
 
 /** What is told with how unsure it is. */
 export type UnsureQuantity = "head.angle" | "foot.angle" | "seatHeightM" | "footRaiseM";

@@ -260,6 +260,27 @@ describe("adjust", () => {
     );
   });
 
+  it("asks for the angles where the seat alone would go on and on, and comes to rest, noisy as the tape may be", () => {
+    const { normal } = chanceFrom(3);
+    let asked = 0;
+    for (const input of [plain, request(2.75)]) {
+      for (let run = 0; run < 20; run++) {
+        const upTo1 = (): number => Math.max(-1, Math.min(1, normal()));
+        const straps = { headStrapM: -0.12 * Math.abs(upTo1()), footStrapM: -0.12 * Math.abs(upTo1()) };
+        const heights = { headHeightM: 0.05 * upTo1(), footHeightM: 0.05 * upTo1() };
+        const seatAlone = ({ state }: Come): AsHung => ({
+          seatHeightM: state.seatHeightM + 0.015 * normal(),
+        });
+        const start = plus(AS_PLANNED, { ...straps, ...heights });
+        const { followed, last } = followedThrough(input, start, seatAlone);
+        expect(followed.length).toBeLessThan(9);
+        expect(last.next).toBe("leave-it");
+        if (followed.some(({ measured }) => measured?.head?.angle !== undefined)) asked += 1;
+      }
+    }
+    expect(asked).toBeGreaterThan(0);
+  });
+
   it("tells a band that covers nine of ten, and is narrowed by what was found", () => {
     const model = modelOf(plain);
     const { normal } = chanceFrom(7);
@@ -300,7 +321,13 @@ function followedThrough(
   let now = start;
   for (;;) {
     const measured = measure(model.come(now));
-    const last = adjusted(input, measured, followed);
+    const { head, foot } = model.come(now).state;
+    const first = adjusted(input, measured, followed);
+    if (first.next === "measure-angles") {
+      Object.assign(measured, { head: { angle: head.angle }, foot: { angle: foot.angle } });
+    }
+    const last = first.next === "measure-angles" ? adjusted(input, measured, followed) : first;
+    expect(last.next).not.toBe("measure-angles");
     if (last.instruction === undefined || followed.length > 8) return { followed, now, last };
     const [before, after] = [overLimits(last.state, input), overLimits(last.predicted, input)];
     expect(leadsNotPast(before, after)).toBe(true);

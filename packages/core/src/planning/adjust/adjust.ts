@@ -10,6 +10,7 @@ import type {
   HangState,
   OffQuantity,
 } from "./adjust-types.ts";
+import { anglesFirst } from "./angles-first.ts";
 import { doubtsOf } from "./doubts.ts";
 import { evidenceOf } from "./evidence.ts";
 import { stateBand } from "./state-band.ts";
@@ -61,7 +62,7 @@ export function checked(model: HungModel, rounds: readonly Round[], wishes: Wish
   const { evidence: found = [] } = rounds.at(-1) ?? {};
   const { state } = model.come(off);
   const band = stateBand(model, rounds, likely);
-  const { next, instruction } = toldNext(model, rounds, likely, wishes);
+  const { next, instruction } = toldNext(model, rounds, { likely, band }, wishes);
   const after = instruction === undefined ? off : plus(off, moveOf(instruction));
   const findings = stateFindings(state, limits).sort(worstFirst);
   const adjustment = {
@@ -92,11 +93,19 @@ type Wishes = Pick<AdjustInput, "cannot" | "trusted">;
 function toldNext(
   model: HungModel,
   rounds: readonly Round[],
-  likely: LikelyState,
+  { likely, band }: Likely,
   { cannot, trusted = false }: Wishes,
 ): Told {
   const next = trusted ? undefined : misread(likely, rounds);
-  return next === undefined ? oneInstruction(model, likely.off, cannot) : { next };
+  if (next !== undefined) return { next };
+  const told = oneInstruction(model, likely.off, cannot);
+  const isAsked = !trusted && anglesFirst(told, rounds, band, model.request.limits);
+  return isAsked ? { next: "measure-angles" } : told;
+}
+
+interface Likely {
+  readonly likely: LikelyState;
+  readonly band: Adjustment["band"];
 }
 
 function whatIsOff(planned: HangState, found: HangState): AsHungOff[] {

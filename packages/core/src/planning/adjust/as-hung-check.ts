@@ -70,8 +70,11 @@ export function asHungCheck<F extends PlannedFinding>(
   });
 }
 
+/** Steps that say nothing against what was found. */
+const SURE: readonly Adjustment["next"][] = ["change", "leave-it", "hang-anew"];
+
 function doubted({ doubts, next }: Adjustment): Verdict {
-  return doubts.length > 0 || next === "measure-again" || next === "plan-again" ? "look-again" : "clear";
+  return doubts.length > 0 || !SURE.includes(next) ? "look-again" : "clear";
 }
 
 interface Answer {

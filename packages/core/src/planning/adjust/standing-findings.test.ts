@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { degrees } from "../../quantity/angle.ts";
 import { at, camp, hammock, webbing } from "../testing/camp.fixture.ts";
 import { onlyBerth, planned } from "../testing/planned.fixture.ts";
 import type { HangState } from "./adjust-types.ts";
@@ -47,6 +48,27 @@ describe("standingFindings", () => {
     expect(pulledBy(1.2).verdicts[key("head")]).toBe("look-again");
     expect(pulledBy(1.4).verdicts[key("head")]).toBe("do-not-hang");
     expect(pulledBy(1.4).verdicts[key("foot")]).toBe("clear");
+  });
+
+  it("looks anew whether a strap slips that hangs steeper than planned", () => {
+    const { berth, request } = berthWith(1000);
+    const found = adjust({ request, measured: {} });
+    if (!found.ok) throw new Error(JSON.stringify(found.refusals));
+    const { state } = found.value;
+    const slip = {
+      rule: "strap.slip",
+      sense: "at-most",
+      demand: 0.55,
+      limit: 0.86,
+      unit: "1",
+      verdict: "clear",
+    } as const;
+    const both = ["head", "foot"].map((end) => ({ ...slip, subject: `berth/1/${end}-strap` }));
+    const steep = { ...state, head: { ...state.head, angle: degrees(42) } };
+    const verdicts = (now: HangState) =>
+      standingFindings(both, berth.hang, now).map(({ verdict }) => verdict);
+    expect(verdicts(steep)).toEqual(["look-again", "clear"]);
+    expect(verdicts(state)).toEqual(["clear", "clear"]);
   });
 
   it("never makes a verdict better", () => {

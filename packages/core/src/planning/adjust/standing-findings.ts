@@ -43,7 +43,10 @@ export function standingFindings<F extends PlannedFinding>(
   };
   return findings
     .filter(({ rule }) => !OF_THE_HANG.some((start) => rule.startsWith(start)))
-    .map((finding) => ({ finding, verdict: verdictNow(finding, grown) }));
+    .map((finding) => ({
+      finding,
+      verdict: finding.rule === "strap.slip" ? slipNow(finding, state) : verdictNow(finding, grown),
+    }));
 }
 
 const OF_THE_HANG = [
@@ -58,6 +61,12 @@ const OF_THE_HANG = [
   "cap.",
   "hang.",
 ];
+
+/** A steeper strap presses inward less: down over inward is tan θ of the hang as it is now. */
+function slipNow({ subject, limit, verdict }: PlannedFinding, { head, foot }: HangState): Verdict {
+  const { angle } = subject.endsWith("/head-strap") ? head : foot;
+  return worstVerdict([verdict, Math.tan(angle) > limit ? "look-again" : "clear"]);
+}
 
 function verdictNow(finding: PlannedFinding, grown: Readonly<Record<"head" | "foot", number>>): Verdict {
   const { subject, sense, demand, limit, unit, verdict } = finding;

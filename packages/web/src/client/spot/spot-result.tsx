@@ -203,8 +203,10 @@ function leaveWords(count: number): string {
 
 function misreadPage(props: SpotProps, check: Check): ResultParts {
   const words = sayNext(check.adjustment, "tied-webbing");
-  const isFar = check.adjustment.next === "plan-again";
-  const page = measurePage(props, isFar ? WORDS.spot.farTrees : WORDS.spot.misread, words);
+  const { next } = check.adjustment;
+  const title = next === "plan-again" ? WORDS.spot.farTrees : WORDS.spot.misread;
+  const asked = next === "measure-angles" ? ANGLES : [];
+  const page = measurePage(props, title, words, asked);
   return {
     ...page,
     answers: (
@@ -218,11 +220,20 @@ function misreadPage(props: SpotProps, check: Check): ResultParts {
   };
 }
 
-function measurePage({ press }: SpotProps, title: string, more: string): ResultParts {
+const ANGLES: SpotProps["state"]["asked"] = ["head-angle", "foot-angle"];
+
+function measurePage(
+  { press }: SpotProps,
+  title: string,
+  more: string,
+  besides: SpotProps["state"]["asked"] = [],
+): ResultParts {
+  const measure = (state: SpotProps["state"]) =>
+    measureNow({ ...state, asked: [...new Set([...besides, ...state.asked])] });
   return plainPage(
     title,
     more,
-    <Button kind="action" size="spot" onPress={() => press(measureNow)}>
+    <Button kind="action" size="spot" onPress={() => press(measure)}>
       {WORDS.spot.measureAgain}
     </Button>,
   );

@@ -49,7 +49,7 @@ function workedOut(camp: Camp, berth: PlannedBerth, state: SpotState): SpotAnswe
   if (!now.ok) return { kind: "refused", refusals: now.refusals };
   const check = now.value;
   const { next, instruction } = check.adjustment;
-  if (next === "measure-again" || next === "plan-again") return { kind: "misread", check };
+  if (next !== "change" && next !== "leave-it" && next !== "hang-anew") return { kind: "misread", check };
   if (instruction !== undefined) return change(ask, state, check, instruction);
   const advice = check.symptom?.advice[state.advised];
   if (advice !== undefined) return { kind: "advice", advice, check };

@@ -50,7 +50,7 @@ describe("berth", () => {
     expect(near.out).toContain("stand 2.90\u00a0m apart: less than the 3.00\u00a0m asked for");
     const sling = await ran(["berth", "--span", "3.2", "--stature", "1.75", "--sling", "0.9"]);
     expect(sling.code).toBe(1);
-    expect(sling.out).toContain("The sling is too long even at its shortest");
+    expect(sling.out).toContain("The strap or sling is too long even at its shortest");
     for (const { out } of [near, sling]) expect(out).toContain("Sleep on the ground");
   });
 

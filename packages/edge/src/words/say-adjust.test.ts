@@ -132,7 +132,7 @@ describe("the window of spans in words", () => {
     const say = (low: number, high: number) =>
       saySpanWindow({ low, high, ...ends }).replaceAll("\u00a0", " ");
     expect(say(3.36, 4.99)).toBe(
-      "3.4 to 4.9 m apart: nearer, the sling is too long even at its shortest; farther, a strap would come beyond reach.",
+      "3.4 to 4.9 m apart: nearer, the strap or sling is too long even at its shortest; farther, a strap would come beyond reach.",
     );
     expect(say(4.01, 4.08)).toMatch(/^about 4\.0 m apart/);
     expect(say(3, 5)).toMatch(/^3\.0 to 5\.0 m apart/);

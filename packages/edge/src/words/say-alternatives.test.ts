@@ -1,6 +1,6 @@
 import { byRule, degrees, type HangAlternatives } from "@nightspan/core";
 import { describe, expect, it } from "vitest";
-import { sayAlternatives } from "./say-alternatives.ts";
+import { sayAlternatives, sayFirstThatServes } from "./say-alternatives.ts";
 
 const names = { tree: (id: string) => id, sleeper: (id: string) => id };
 
@@ -43,7 +43,7 @@ const TOLD: HangAlternatives = {
 describe("sayAlternatives", () => {
   it("tells what is in the way, then each thing to do, how it hangs or why it fails too", () => {
     expect(sayAlternatives(TOLD, names).map((line) => line.replaceAll("\u00a0", " "))).toEqual([
-      "K1 to K2, 3.60 m: the sling is too long even at its shortest.",
+      "K1 to K2, 3.60 m: the strap or sling is too long even at its shortest.",
       "Leave the sling out, hitch the hammock onto the tree strap: straps 29° below level, seat 45 cm, 1.90 m of strap at each tree.",
       "Leave the connector out, hitch the sling onto the tree strap: straps 29° below level, seat 45 cm, 1.90 m of strap at each tree.",
       "Between K3 and K4, 4.20 m apart: straps 29° below level, seat 45 cm, 1.90 m of strap at each tree.",
@@ -55,5 +55,13 @@ describe("sayAlternatives", () => {
   it("says so where nothing tells why", () => {
     const bare = { ...TOLD, tries: [{ kind: "strap-alone", because: [] } as const] };
     expect(sayAlternatives(bare, names)[1]).toMatch(/: it cannot be hung either\.$/);
+  });
+
+  it("names the first that would hang, and nothing where none would", () => {
+    const fails = { ...TOLD, tries: TOLD.tries.filter(({ kind }) => kind === "other-hammock") };
+    expect(sayFirstThatServes([fails, TOLD], names)?.replaceAll("\u00a0", " ")).toBe(
+      "What would hang, at K1 and K2: leave the sling out, hitch the hammock onto the tree strap: straps 29° below level, seat 45 cm, 1.90 m of strap at each tree.",
+    );
+    expect(sayFirstThatServes([fails], names)).toBeUndefined();
   });
 });

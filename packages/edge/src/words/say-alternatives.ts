@@ -14,6 +14,27 @@ export function sayAlternatives(
   return [`${where}: ${sayLimit(binds)}.`, ...tries.map((one) => sayAlternative(one, names))];
 }
 
+/** Of all that was tried at any two trees the first that would hang, with where; nothing where none would. */
+export function sayFirstThatServes(
+  alternatives: readonly HangAlternatives[],
+  names: Names,
+): string | undefined {
+  for (const {
+    trees: [a, b],
+    tries,
+  } of alternatives) {
+    const serves = tries.find(({ hung }) => hung !== undefined);
+    if (serves === undefined) continue;
+    const where = serves.kind === "other-pair" ? "" : `, at ${names.tree(a)} and ${names.tree(b)}`;
+    return `What would hang${where}: ${uncapital(sayAlternative(serves, names))}`;
+  }
+  return undefined;
+}
+
+function uncapital(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 function sayAlternative(one: HangAlternative, names: Names): string {
   return `${capital(what(one, names))}: ${one.hung === undefined ? whyNot(one, names) : how(one.hung)}.`;
 }

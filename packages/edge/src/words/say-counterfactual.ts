@@ -23,7 +23,7 @@ export function sayCounterfactual(told: Counterfactual, camp: Camp): string {
 export function sayCounterfactuals(told: readonly Counterfactual[], camp: Camp): readonly string[] {
   const lines = told.map((one) => sayCounterfactual(one, camp));
   if (told.some(({ gained }) => gained > 0)) return lines;
-  return ["No single change looked at gives anybody else a berth.", ...lines];
+  return ["None of the changes looked at here gives anybody else a berth.", ...lines];
 }
 
 type Say<T> = (told: Counterfactual, context: T) => string;

@@ -16,8 +16,8 @@ function isLimit(text: string): text is Limit {
 
 const LIMITS: Readonly<Record<Limit, string>> = {
   "trees-too-close": "the trees are too close for this hammock",
-  "sling-shortest": "the sling is too long even at its shortest",
-  "sling-longest": "the sling is too short even at its longest",
+  "sling-shortest": "the strap or sling is too long even at its shortest",
+  "sling-longest": "the strap or sling is too short even at its longest",
   "strap-reach": "a strap would come higher than anybody here can reach",
   "strap-height-cap": "a strap would come higher than the house rule allows",
   "low-point-cap": "the hammock would hang higher than the house rule allows",

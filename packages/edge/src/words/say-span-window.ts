@@ -12,8 +12,8 @@ export function saySpanWindow({ low, high, bindsLow, bindsHigh }: OkRange): stri
 
 const ENDS: Readonly<Record<Limit, string>> = {
   "trees-too-close": "no room is left for straps",
-  "sling-shortest": "the sling is too long even at its shortest",
-  "sling-longest": "the sling is too short even at its longest",
+  "sling-shortest": "the strap or sling is too long even at its shortest",
+  "sling-longest": "the strap or sling is too short even at its longest",
   "strap-reach": "a strap would come beyond reach",
   "strap-height-cap": "a strap would come above the house's cap",
   "low-point-cap": "it would hang above the house's cap",

@@ -1,12 +1,13 @@
 import type { Camp, Finding, Unplaced } from "@nightspan/core";
 import type { Names } from "./names.ts";
+import { sayFirstThatServes } from "./say-alternatives.ts";
 import { sayFinding } from "./say-finding.ts";
 import { length } from "./quantities.ts";
 import { capital } from "./summary-line.ts";
 import { findLimit, sayLimit } from "./say-limit.ts";
 
 /** Why somebody has no berth: one sentence a reason, with the pairs of trees it holds for. */
-export function sayUnplaced({ because }: Unplaced, names: Names): readonly string[] {
+export function sayUnplaced({ because, alternatives = [] }: Unplaced, names: Names): readonly string[] {
   const pairsOf = new Map<string, string[]>();
   const others: string[] = [];
   for (const finding of because) {
@@ -15,7 +16,8 @@ export function sayUnplaced({ because }: Unplaced, names: Names): readonly strin
     else pairsOf.set(refused.why, [...(pairsOf.get(refused.why) ?? []), refused.pair]);
   }
   const refusals = [...pairsOf].map(([why, pairs]) => `${why}: ${[...new Set(pairs)].join("; ")}.`);
-  return [...new Set([...others, ...refusals])];
+  const instead = sayFirstThatServes(alternatives, names);
+  return [...new Set([...others, ...refusals]), ...(instead === undefined ? [] : [instead])];
 }
 
 /** Where a finding is about the hang of a sleeper at one pair: which pair, and what stood in the way. */

@@ -52,8 +52,10 @@ export interface Halves {
 export function halves({ night, top, bottom, topShareRatio, head = "hood" }: HalvesInput): Halves {
   const above = sideOf(top, night);
   const below = sideOf(bottom, { ...night, radiantK: night.airK });
-  const covered = below(inWind(bottom, night.windMS));
-  const bare = bottom.coveredRatio < 1 ? below(Math.min(bottom.insulationM2KPerW, BARE_M2K_PER_W)) : covered;
+  const bareM2KPerW = Math.min(bottom.insulationM2KPerW, BARE_M2K_PER_W);
+  // What is pressed to the back stays there, however hard the wind blows through what hangs below.
+  const covered = below(Math.max(bareM2KPerW, inWind(bottom, night.windMS)));
+  const bare = bottom.coveredRatio < 1 ? below(bareM2KPerW) : covered;
   const body = above(inWind(top, night.windMS));
   const headShare = topShareRatio > HEAD_SHARE ? HEAD_SHARE / topShareRatio : 1;
   const headFlow = head === "hood" ? body : above(Math.min(HEAD_M2K_PER_W[head], top.insulationM2KPerW));

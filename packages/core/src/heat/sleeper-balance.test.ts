@@ -102,6 +102,20 @@ describe("the balance of a sleeper", () => {
     );
   });
 
+  it("is never colder for a hung layer that the wind blows through than with a bare back", () => {
+    fc.assert(
+      fc.property(insulation, share, wind, airC, (bottom, coveredRatio, windMS, air) => {
+        const at = (covered: number) =>
+          balanceOf({
+            ...asleep(1, bottom, { night: night({ airK: ICE_K + air, windMS }) }),
+            bottom: { insulationM2KPerW: bottom, permeabilityMS: 0.5, coveredRatio: covered },
+          });
+        expect(at(coveredRatio).comfortK).toBeLessThanOrEqual(at(0).comfortK + 1e-7);
+      }),
+      RUNS,
+    );
+  });
+
   it("never loses less for more wind, a more open cloth or a colder sky", () => {
     fc.assert(
       fc.property(insulation, insulation, wind, wind, airC, (top, bottom, a, b, air) => {

@@ -12,6 +12,7 @@ import { storeDealing } from "./store/store-dealing.ts";
 import { StoreHands } from "./store/store-hands.ts";
 import { airAskedK, tonightMargins } from "./store/tonight-margins.ts";
 import { dealStoreWarmth } from "./store/warmth-tables.ts";
+import { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
 
 export interface KitDeal {
   /** In the order of the sleepers given. */
@@ -29,7 +30,8 @@ export interface KitDeal {
  *
  * Hammocks never go above their makers' greatest user weight, except where they were pinned, and then with the least cloth
  * too short; suspensions as wide as the house asks, the strongest to the heaviest; tarps by the hammock below and tonight's
- * rain and gusts; under and over layers by tonight's warmth, as `dealWarmth` says. Of equals the lightest is
+ * rain and gusts; under and over layers by the warmth of
+ * the coldest `air`, as `dealWarmth` says. Of equals the lightest is
  * carried. Pieces quarantined or retired are never dealt.
  *
  * Shapes   sleepers: people, kit: lines → dealt + short: people
@@ -42,6 +44,7 @@ export function dealKit(
   kit: readonly KitItem[],
   strapWidthMinM: number,
   night?: Night,
+  air: HammockAir | undefined = night === undefined ? undefined : tonightAir(night),
 ): KitDeal {
   const hands = new StoreHands(kit);
   const order = [...sleepers].sort(heaviestFirst);
@@ -50,13 +53,13 @@ export function dealKit(
   dealSuspensions(hands, order, strapWidthMinM);
   dealTarps(hands, order, night);
   const isWarm = hands.lists("under") || hands.lists("over");
-  const warmth = isWarm ? dealStoreWarmth(hands, sleepers, tonightMargins(night)) : undefined;
+  const warmth = isWarm ? dealStoreWarmth(hands, sleepers, tonightMargins(air)) : undefined;
   const dealt = sleepers.flatMap((sleeper) => dealtTo(hands, sleeper) ?? []);
   const short = sleepers.flatMap((sleeper) => {
     const because = shortage(sleeper, hands, sleepers.length);
     return because.length > 0 ? [{ sleeper, because }] : [];
   });
-  const airK = airAskedK(night);
+  const airK = airAskedK(air);
   const input = { hands, sleepers, strapWidthMinM, night, warmth, airK };
   return {
     dealt,

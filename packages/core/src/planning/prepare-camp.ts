@@ -12,6 +12,7 @@ import { judgePins, type KeptPin } from "./pins.ts";
 
 import { pullConflicts } from "./pull-conflicts.ts";
 import { pullLimits } from "./pull-limits.ts";
+import { coldestAirOf } from "./warmth/coldest-air-of.ts";
 
 /** A camp made ready for the search: kit dealt, places found, hangs that are refused left out, pins set. */
 export interface PreparedCamp {
@@ -40,7 +41,13 @@ export interface PinnedSeat {
 }
 
 export function prepareCamp(camp: Camp): PreparedCamp {
-  const deal = dealKit(camp.sleepers, camp.kit, camp.rules.strapWidthMinM.value, camp.night);
+  const deal = dealKit(
+    camp.sleepers,
+    camp.kit,
+    camp.rules.strapWidthMinM.value,
+    camp.night,
+    coldestAirOf(camp),
+  );
   const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
   const { kept, refused, ground } = judgePins(camp, deal, found);
   return preparedFor({ camp, deal, ground, pinsRefused: refused }, kept);

@@ -9,11 +9,14 @@ import { tooFew, tooWeakFor } from "../store/kit-shortage.ts";
 import type { Holding, LineOf } from "../store/store-hands.ts";
 import { tonightMargins } from "../store/tonight-margins.ts";
 import { hammockReasons, suspensionReasons, tarpReasons, underReasons } from "./fit-reasons.ts";
+import type { HammockAir } from "../warmth/tonight-air.ts";
 import { isYoung } from "../warmth/warmth-margin.ts";
 import { spanReach } from "./span-reach.ts";
 
 export interface FitInput {
   readonly camp: Camp;
+  /** The coldest air of the night; absent without a night. */
+  readonly air: HammockAir | undefined;
   readonly sleeper: Sleeper;
   /** What this sleeper was dealt, kind by kind: the first choices. */
   readonly held: Holding;
@@ -129,8 +132,8 @@ function tarps({ camp, sleeper, held }: FitInput): Fitting<"tarp"> {
   };
 }
 
-function unders({ camp, sleeper, held }: FitInput): Fitting<"under"> {
-  const margins = tonightMargins(camp.night);
+function unders({ camp, air, sleeper, held }: FitInput): Fitting<"under"> {
+  const margins = tonightMargins(air);
   return {
     kind: "under",
     choiceOf: (line) => ({
@@ -146,8 +149,8 @@ function unders({ camp, sleeper, held }: FitInput): Fitting<"under"> {
   };
 }
 
-function overs({ camp, sleeper, held }: FitInput): Fitting<"over"> {
-  const margins = tonightMargins(camp.night);
+function overs({ camp, air, sleeper, held }: FitInput): Fitting<"over"> {
+  const margins = tonightMargins(air);
   return {
     kind: "over",
     choiceOf: (line) => ({

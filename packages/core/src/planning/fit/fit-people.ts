@@ -5,6 +5,8 @@ import type { DealtKind } from "../../plan/store-types.ts";
 import type { KitDeal } from "../deal-kit.ts";
 import { piecesInUse } from "../store/pieces-in-use.ts";
 import type { LineOf } from "../store/store-hands.ts";
+import { coldestAirOf } from "../warmth/coldest-air-of.ts";
+import type { HammockAir } from "../warmth/tonight-air.ts";
 import { fitParts } from "./fit-parts.ts";
 import { nextDay } from "./next-day.ts";
 import { FIT_GIRTHS_M, fitSpansM } from "./span-reach.ts";
@@ -25,15 +27,23 @@ import { FIT_GIRTHS_M, fitSpansM } from "./span-reach.ts";
 export function fitPeople(camp: Camp, deal: KitDeal): StoreFit {
   const left = leftAfter(camp.kit, deal);
   const free = camp.kit.filter(({ id }) => (left.get(id) ?? 0) > 0);
+  const air = coldestAirOf(camp);
   return {
     ...(camp.night === undefined ? {} : { lowK: camp.night.lowK }),
     spansM: fitSpansM(camp),
     girthsM: FIT_GIRTHS_M,
-    people: camp.sleepers.map((sleeper) => personFit(camp, deal, sleeper, free)),
+    people: camp.sleepers.map((sleeper) => personFit({ camp, air, deal, free }, sleeper)),
   };
 }
 
-function personFit(camp: Camp, deal: KitDeal, sleeper: Sleeper, free: readonly KitItem[]): PersonFit {
+interface FitAll {
+  readonly camp: Camp;
+  readonly air: HammockAir | undefined;
+  readonly deal: KitDeal;
+  readonly free: readonly KitItem[];
+}
+
+function personFit({ camp, air, deal, free }: FitAll, sleeper: Sleeper): PersonFit {
   const items = deal.dealing?.dealt.find((one) => one.sleeper === sleeper.id)?.items ?? [];
   const lineOf = <K extends DealtKind>(kind: K): LineOf<K> | undefined => {
     const isKind = (line: KitItem): line is LineOf<K> => line.kind === kind;
@@ -52,7 +62,7 @@ function personFit(camp: Camp, deal: KitDeal, sleeper: Sleeper, free: readonly K
   };
   const numberOf = (kind: DealtKind) => items.find((item) => item.kind === kind)?.number;
   const kit = deal.dealt.find((one) => one.sleeper.id === sleeper.id);
-  const parts = fitParts({ camp, sleeper, held, kit, free, numberOf });
+  const parts = fitParts({ camp, air, sleeper, held, kit, free, numberOf });
   const small = smallThings(camp.kit, tarp !== undefined, hammock?.ridgelineM === undefined);
   const dealt = items.map(({ kind, item, number }) => ({ kind, item, number }));
   return { sleeper: sleeper.id, parts, small, slip: issueSlip(camp, sleeper, dealt, small) };

@@ -1,6 +1,6 @@
 import type { Night, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
-import { tonightAir } from "../warmth/tonight-air.ts";
+import { tonightAir, type HammockAir } from "../warmth/tonight-air.ts";
 import { askedK, halfMargins, warmKit, type HalfMargins } from "../warmth/warmth-margin.ts";
 import type { Holding, LineOf } from "./store-hands.ts";
 import type { HalfMarginsOf } from "./warmth-tables.ts";
@@ -11,8 +11,7 @@ import type { HalfMarginsOf } from "./warmth-tables.ts";
  *
  * Without a night a usual one stands in, so that who sleeps cold gets the warmer things; then no margin is told.
  */
-export function tonightMargins(night: Night = STAND_IN): HalfMarginsOf {
-  const air = tonightAir(night);
+export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): HalfMarginsOf {
   const kept = new Map<string, HalfMargins>();
   const margins = (sleeper: Sleeper, hung: Holding, warm: WarmLines): HalfMargins => {
     const { tarp, hammock } = hung;
@@ -37,8 +36,8 @@ export function tonightMargins(night: Night = STAND_IN): HalfMarginsOf {
 }
 
 /** Air that each half of a sleeper must be good for [K]; nothing without a night. */
-export function airAskedK(night: Night | undefined): ((sleeper: Sleeper) => number) | undefined {
-  return night === undefined ? undefined : (sleeper) => night.lowK - askedK(sleeper);
+export function airAskedK(air: HammockAir | undefined): ((sleeper: Sleeper) => number) | undefined {
+  return air === undefined ? undefined : (sleeper) => air.airK - askedK(sleeper);
 }
 
 interface WarmLines {

@@ -206,6 +206,6 @@ export interface BorrowWish {
   readonly lengthM?: number;
   /** Of a strap: at least so wide [m]. */
   readonly strapWidthM?: number;
-  /** Of insulation: comfort or limit at or below this air [K]. */
+  /** Of insulation: comfort or limit at or below this air [K]; absent where it is for anybody under 16. */
   readonly airK?: number;
 }

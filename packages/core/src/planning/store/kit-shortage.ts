@@ -98,7 +98,8 @@ function toughest(wishes: readonly Omit<BorrowWish, "kind" | "count" | "for">[])
     ...(maxUserKg === undefined ? {} : { maxUserKg }),
     ...(lengthM === undefined ? {} : { lengthM }),
     ...(strapWidthM === undefined ? {} : { strapWidthM }),
-    ...(coldest.length === 0 ? {} : { airK: Math.min(...coldest) }),
+    // A degree is told only where it is told of everybody that the thing is for.
+    ...(coldest.length === 0 || coldest.length < wishes.length ? {} : { airK: Math.min(...coldest) }),
   };
 }
 

@@ -137,6 +137,24 @@ describe("a store as it is dealt", () => {
     expect(told.dealt[1]?.marginK).toBeLessThan(0);
   });
 
+  it("tells no degree of what anybody under 16 is short of", () => {
+    const kit = [under("u"), over("o", { count: 3, comfortK: 255 })];
+    const borrow = (ages: readonly number[]) => {
+      const people = ages.map((ageYears, index) => ({ ...sleeper(`p${index}`), ageYears }));
+      return dealing(people, kit).shortages.flatMap((one) =>
+        one.borrow.filter(({ kind }) => kind === "under"),
+      );
+    };
+    expect(borrow([40, 40])).toMatchObject([{ count: 1, airK: NIGHT.lowK - 4 }]);
+    for (const ages of [
+      [14, 14],
+      [40, 14, 14],
+    ]) {
+      expect(borrow(ages)).toMatchObject([{ count: ages.length - 1 }]);
+      expect(borrow(ages)[0]).not.toHaveProperty("airK");
+    }
+  });
+
   it("tells no margin where there is no night, and deals all the same", () => {
     const told = dealKit([sleeper("a")], [under("u"), over("o")], 0.025).dealing;
     expect(told?.dealt).toEqual([

@@ -131,7 +131,7 @@ function shortWarmth(
     lines: [...room.keys()],
     piecesOf: (line) => room.get(line) ?? 0,
     serves: warmth.isEnough,
-    wish: (sleeper) => ({ airK: airK(sleeper) }),
+    wish: (sleeper) => (isYoung(sleeper) ? {} : { airK: airK(sleeper) }),
   });
 }
 

@@ -53,7 +53,9 @@ describe("the night", () => {
     await untilPlanned(now.page);
     expect(await place.getAttribute("aria-invalid")).toBe("false");
     // In Tromsø the sun does not set in the middle of May, or it does not get dark: other words, not other clocks.
-    expect(await now.page.locator(".night-page .findings").first().textContent()).toContain("not get dark");
+    expect(await now.page.locator(".night-page .findings").first().textContent()).toContain(
+      "It does not get dark",
+    );
   });
 
   const openForecast = async (text: string): Promise<void> => {

@@ -19,10 +19,10 @@ export function nightFindings(found: NightCase): Finding[] {
   return [
     ...(night.stopGustMS === undefined ? [] : [gust(gustMS, night.stopGustMS)]),
     ...(hoursElsewhere > 0 ? [elsewhere(hoursElsewhere)] : []),
+    ...(kind === undefined || kind === "night" ? [] : [noDark(kind)]),
     ...(coldPoolK < 0 ? [coldPool(-coldPoolK)] : []),
     ...(hours.length === 0 ? [] : [condensation(hours)]),
     ...(night.thunder === undefined ? [] : [thunder(THUNDER[night.thunder])]),
-    ...(kind === undefined || kind === "night" ? [] : [noDark(kind)]),
   ];
 }
 

@@ -88,7 +88,7 @@ describe("one berth", () => {
     expect(Number(/^(\d+) of 14/.exec(steps.at(-1) ?? "")?.[1])).toBeLessThan(14);
     await now.page.locator(".what-if li").first().waitFor({ timeout: 50_000 });
     expect(await now.page.locator(".what-if li").first().textContent()).toMatch(
-      /would have a berth|No single/,
+      /would have a berth|None of the changes/,
     );
   });
 

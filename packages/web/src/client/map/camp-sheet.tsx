@@ -50,7 +50,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       </ul>
       <Spares plan={plan} camp={camp} />
       <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
-      <HowFound plan={plan} />
+      {plan.placed < plan.asked ? null : <HowFound plan={plan} />}
       <NotChecked plan={plan} />
       <h3 class="hidden">{WORDS.map.legend}</h3>
       <MapLegend widthPx={340} />

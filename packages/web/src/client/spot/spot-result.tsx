@@ -204,7 +204,7 @@ function leaveWords(count: number): string {
 function misreadPage(props: SpotProps, check: Check): ResultParts {
   const words = sayNext(check.adjustment, "tied-webbing");
   const { next } = check.adjustment;
-  const title = next === "plan-again" ? WORDS.spot.farTrees : WORDS.spot.misread;
+  const title = titleOf(next);
   const asked = next === "measure-angles" ? ANGLES : [];
   const page = measurePage(props, title, words, asked);
   return {
@@ -218,6 +218,11 @@ function misreadPage(props: SpotProps, check: Check): ResultParts {
       </>
     ),
   };
+}
+
+function titleOf(next: Check["adjustment"]["next"]): string {
+  if (next === "plan-again") return WORDS.spot.farTrees;
+  return next === "measure-angles" ? WORDS.spot.anglesNext : WORDS.spot.misread;
 }
 
 const ANGLES: SpotProps["state"]["asked"] = ["head-angle", "foot-angle"];

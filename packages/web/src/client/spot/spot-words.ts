@@ -89,6 +89,7 @@ export const SPOT_WORDS = {
   ready: "Back to the berth",
   measureAgain: "Measure again",
   misread: "Measure again",
+  anglesNext: "Measure both angles",
   farTrees: "Plan again",
   soAllTheSame: "It is so all the same",
   hangAnew: "Take it down and hang it anew as planned",

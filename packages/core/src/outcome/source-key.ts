@@ -25,6 +25,7 @@ export type SourceKey =
   | "du-bois-1916"
   | "elastic-catenary"
   | "en-1991-1-4"
+  | "en-564"
   | "ergonomics-2016"
   | "forest-wind"
   | "gunn-kinzer-1949"

@@ -10,5 +10,6 @@ export * from "./catenary.ts";
 export * from "./elastic-catenary.ts";
 export * from "./trunk.ts";
 export { findNamedWood, findWood, WEAKEST_WOOD, type Wood } from "./wood-strength.ts";
+export * from "./accessory-cord.ts";
 export * from "./capstan.ts";
 export * from "./drop-load.ts";

@@ -28,6 +28,7 @@ describe("the models by name", () => {
       "elastic-catenary",
       "hang",
       "trunk",
+      "accessory-cord",
       "layout",
       "cutting",
       "assignment",
@@ -41,6 +42,12 @@ describe("the models by name", () => {
     ]);
     expect(fields("tarot", {})).toEqual(["NAME"]);
     expect(fields("__proto__", {})).toEqual(["NAME"]);
+  });
+
+  it("tell the least strength of accessory cord, from 4 to 8 mm", () => {
+    expect(value("accessory-cord", { diameter_mm: 6 })).toEqual({ breaking_n: 7200 });
+    expect(fields("accessory-cord", { diameter_mm: 3 })).toEqual(["diameter_mm"]);
+    expect(fields("accessory-cord", { diameter_mm: 6, knot: "none" })).toEqual(["knot"]);
   });
 
   it("say what they need in words of their own, whatever comes in", () => {

@@ -1,4 +1,5 @@
 import { refuse, type Outcome } from "@nightspan/core";
+import { accessoryCordDoor } from "./accessory-cord-door.ts";
 import { assignmentDoor } from "./assignment-door.ts";
 import { catenaryDoor, elasticCatenaryDoor } from "./catenary-doors.ts";
 import { cuttingDoor } from "./cutting-door.ts";
@@ -21,6 +22,7 @@ const DOORS: Readonly<Record<string, Door>> = {
   "elastic-catenary": elasticCatenaryDoor,
   hang: hangDoor,
   trunk: trunkDoor,
+  "accessory-cord": accessoryCordDoor,
   layout: layoutDoor,
   cutting: cuttingDoor,
   assignment: assignmentDoor,

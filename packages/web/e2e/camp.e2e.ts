@@ -118,6 +118,7 @@ describe("a group in a wood", () => {
     const row = now.page.locator("details.item", {
       has: now.page.locator(".row-name", { hasText: "Maren" }),
     });
+    await row.waitFor();
     const tagsBefore = await now.page.locator(".item-top .note").allTextContents();
     await row.locator("summary").click();
     const stature = row.getByLabel("Stature");
@@ -132,14 +133,16 @@ describe("a group in a wood", () => {
     await now.page.keyboard.press("Control+z");
     await untilPlanned(now.page);
     await show(now.page, "#/sleepers");
-    expect(await now.page.locator(".item-top .note").allTextContents()).toEqual(tagsBefore);
+    const tags = () => now.page.locator(".item-top .note").allTextContents();
+    await expect.poll(tags, { timeout: 10_000 }).toEqual(tagsBefore);
     await row.locator("summary").click();
     expect(await stature.inputValue()).toBe(before);
     await show(now.page, "#/map");
     await now.page.getByRole("button", { name: "Close" }).click();
     await now.page.locator(".row-main").filter({ hasText: "Maren" }).click();
     await now.page.getByRole("link", { name: "Open berth" }).click();
-    expect(await now.page.locator(".end-sentence").first().textContent()).not.toBe(low);
+    const isAnother = async () => (await now.page.locator(".end-sentence").first().textContent()) !== low;
+    await expect.poll(isAnother, { timeout: 10_000 }).toBe(true);
   });
 
   it("notes who looked at a tree, and counts it", async () => {

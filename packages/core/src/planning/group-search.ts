@@ -173,7 +173,7 @@ function resultOf(
     return hub !== undefined && !isNear(input, group, place, hub);
   }).length;
   const { base } = input;
-  const lowerBoundUnits = outside > 0 ? base.lowerBoundUnits : Math.min(bound, costUnits);
+  const lowerBoundUnits = Math.min(bound, costUnits);
   const search: BerthSearch = {
     ...base,
     costUnits,

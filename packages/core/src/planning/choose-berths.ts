@@ -100,7 +100,11 @@ function tell(input: ChooseInput, search: BerthSearch): void {
 /** People up to whom layouts on the way are told. */
 const MOST_TOLD = 100;
 
-function searchInput(input: ChooseInput): BerthSearchInput {
+/** What a place costs one class, where it is not what it costs everybody. */
+type CostOf = (costUnits: number, place: number, classIndex: number) => number;
+
+/** What is asked of the search: every place that nobody has refused yet. */
+export function searchInput(input: ChooseInput, costOf: CostOf = (units) => units): BerthSearchInput {
   const { ground, capacity, capacities, classes, allowed, costUnits } = input;
   return {
     trees: ground.anchors.length,
@@ -110,7 +114,9 @@ function searchInput(input: ChooseInput): BerthSearchInput {
     conflicts: ground.conflicts,
     classes: classes.map(({ members }, index) => ({
       people: members.length,
-      costUnits: costUnits.map((cost, place) => (allowed[index]?.[place] === 1 ? cost : -1)),
+      costUnits: costUnits.map((cost, place) =>
+        allowed[index]?.[place] === 1 ? costOf(cost, place, index) : -1,
+      ),
     })),
   };
 }

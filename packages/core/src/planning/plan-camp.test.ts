@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Ground } from "../plan/camp.ts";
 import { at, camp, sleeper, TONIGHT } from "./testing/camp.fixture.ts";
 import { onlyBerth, planned, troubles } from "./testing/planned.fixture.ts";
 
@@ -144,6 +145,36 @@ describe("planCamp on a map", () => {
       ({ rule }) => rule === "site.setback",
     );
     expect(setback).toMatchObject({ demand: 4.5, limit: 4, verdict: "clear" });
+  });
+
+  it("asks for a tape where a survey may be off by more than what is left to a fire, a limb or a dead tree", () => {
+    const limb = {
+      id: "limb",
+      kind: "overhead",
+      setbackM: 3,
+      shape: { type: "point", at: [2, -5.5] },
+    } as const;
+    const fire = { id: "fire", kind: "fire", setbackM: 4, shape: { type: "point", at: [2, 6] } } as const;
+    const dead = at(30, 0, { condition: "dead", heightM: 17 });
+    const told = (ground: Partial<Ground>) =>
+      onlyBerth(
+        planned(
+          camp()
+            .trees(...TWO, dead)
+            .obstacles(limb, fire)
+            .ground(ground)
+            .sleepers(1)
+            .build(),
+        ),
+      ).findings.flatMap(({ rule, verdict }) => (rule.startsWith("site.") ? [`${rule}: ${verdict}`] : []));
+    const all = (verdict: string) => [
+      `site.dead-tree-reach: ${verdict}`,
+      `site.overhead-reach: ${verdict}`,
+      `site.setback: ${verdict}`,
+    ];
+    expect(told({})).toEqual(all("clear"));
+    expect(told({ positionErrorM: 0.5 })).toEqual(all("look-again"));
+    expect(told({ source: "stepped", positionErrorM: 0.01 })).toEqual(all("clear"));
   });
 
   it("puts the head at the lower ground, and at the first tree by id where the ground is level", () => {

@@ -1,9 +1,9 @@
 import type { Camp } from "../plan/camp.ts";
-import { DEFAULTS } from "../plan/defaults.ts";
 import type { RobustCount } from "../plan/plan.ts";
 import { countPlaced } from "./explain/count-placed.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { prepareCamp } from "./prepare-camp.ts";
+import { surveyOffM } from "./survey-off.ts";
 
 /**
  * How many would have a berth were the positions of the map off by their error.
@@ -20,9 +20,9 @@ export function findRobustCount(camp: Camp, solver?: LinearSolver): RobustCount 
   const { ground } = camp;
   if (ground === undefined || ground.trees.length === 0 || camp.sleepers.length === 0) return undefined;
   const errorM = ground.positionErrorM;
-  const asUsual = ground.source === "taped" && errorM <= DEFAULTS["ground.position_error_m"].value;
-  if (asUsual || !(errorM > 0)) return undefined;
-  const off = (offM: number) => countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM } }), solver);
-  const offM = Math.SQRT2 * errorM;
+  const offM = surveyOffM(ground);
+  if (offM === 0) return undefined;
+  const off = (byM: number) =>
+    countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM: byM } }), solver);
   return { errorM, placed: off(offM).placed, most: off(-offM).bound };
 }

@@ -25,7 +25,11 @@ export interface PositionRoom {
  * Error    never too little: a turn of the line by 2e/d moves its normal by no more than √2 times that, nor by more than 2
  * Source   layout-search (handbook/layout.md: position error)
  */
-export function roomFor({ offM = 0, halfWidthM, spanMinM }: PlacesInput): PositionRoom {
+export function roomFor({
+  offM = 0,
+  halfWidthM,
+  spanMinM,
+}: Pick<PlacesInput, "offM" | "halfWidthM" | "spanMinM">): PositionRoom {
   const errorM = Math.abs(offM);
   const shortestM = spanMinM + 2 * offM;
   const turn = errorM === 0 ? 0 : shortestM > 0 ? Math.min(2, (Math.SQRT2 * 2 * errorM) / shortestM) : 2;

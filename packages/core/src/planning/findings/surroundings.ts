@@ -1,13 +1,15 @@
-import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
+import { byRule, compare, kept, worstFirst, type Finding } from "../../outcome/finding.ts";
 import type { Ground } from "../../plan/camp.ts";
 import type { HouseRules } from "../../plan/house-rules.ts";
 import { pointToConvex } from "../../geometry/polygon-distance.ts";
 import { estimatedHeightM } from "../../site/estimated-height.ts";
 import type { GroundXY, Obstacle } from "../../site/obstacle.ts";
 import { hexagonFootprint } from "../../site/hexagon-footprint.ts";
+import { roomFor } from "../../site/position-room.ts";
 import { shapeToFootprintM } from "../../site/shape-distance.ts";
 import type { Tree } from "../../site/tree.ts";
 import type { BlockedStrip } from "../camp-places-types.ts";
+import { surveyOffM } from "../survey-off.ts";
 import { berthSubject, type BerthCase } from "./berth-case.ts";
 
 /** All that may fall or burn in a camp, sorted out once for all its berths. */
@@ -32,7 +34,13 @@ export function hazardsOf(ground: Pick<Ground, "trees" | "obstacles">): Hazards 
 export function surroundingFindings(berth: BerthCase, hazards: Hazards): Finding[] {
   const { footprint } = berth.place;
   if (footprint === undefined) return [];
-  const strip = { subject: berthSubject(berth.id), footprint, rules: berth.camp.rules };
+  const { rules, ground } = berth.camp;
+  const { aroundM: roomM } = roomFor({
+    offM: ground === undefined ? 0 : surveyOffM(ground),
+    halfWidthM: rules.footprintHalfWidthM.value,
+    spanMinM: berth.place.spanM,
+  });
+  const strip = { subject: berthSubject(berth.id), footprint, rules, roomM };
   return [
     ...nearest(hazards.falling.flatMap((tree) => fallingTree(strip, tree))),
     ...nearest(hazards.overhead.map((obstacle) => obstacleFinding(strip, obstacle))),
@@ -53,7 +61,8 @@ export function blockedFindings(
   for (const { trees: ends, by, cause } of blocked) {
     const [a, b] = ends.map(({ xM, yM }): GroundXY => [xM, yM]);
     if (by === "stem" || a === undefined || b === undefined) continue;
-    const strip = { subject, rules, footprint: hexagonFootprint(a, b, rules.footprintHalfWidthM.value) };
+    const footprint = hexagonFootprint(a, b, rules.footprintHalfWidthM.value);
+    const strip = { subject, rules, footprint, roomM: 0 };
     const [tree, obstacle] = by === "dead-tree" ? [trees.get(cause)] : [undefined, obstacles.get(cause)];
     const found = tree === undefined ? [] : fallingTree(strip, tree);
     if (obstacle !== undefined) found.push(obstacleFinding(strip, obstacle));
@@ -69,16 +78,22 @@ interface Strip {
   readonly subject: string;
   readonly footprint: readonly GroundXY[];
   readonly rules: HouseRules;
+  /** Of a distance, so much may be an error of the survey [m]. */
+  readonly roomM: number;
 }
 
 function nearest(findings: readonly Finding[]): Finding[] {
-  const [first, ...rest] = findings;
-  if (first === undefined) return [];
   const room = ({ margin }: Finding): number => margin ?? Infinity;
-  return [rest.reduce((worst, next) => (room(next) < room(worst) ? next : worst), first)];
+  return [...findings].sort((a, b) => worstFirst(a, b) || room(a) - room(b)).slice(0, 1);
 }
 
-function fallingTree({ subject, footprint, rules }: Strip, tree: Tree): Finding[] {
+/** What is clear by less than the survey may be off asks for a tape. */
+function surveyed(told: Finding, roomM: number): Finding {
+  const { verdict, demand, limit } = told;
+  return verdict === "clear" && demand < limit + roomM ? byRule(told, "look-again") : told;
+}
+
+function fallingTree({ subject, footprint, rules, roomM }: Strip, tree: Tree): Finding[] {
   const { deadTreeHeights, doubtfulTreeHeights } = rules;
   const heights = tree.condition === "dead" ? deadTreeHeights : (doubtfulTreeHeights ?? deadTreeHeights);
   if (!(heights.value > 0)) return [];
@@ -93,14 +108,14 @@ function fallingTree({ subject, footprint, rules }: Strip, tree: Tree): Finding[
     about: [tree.id],
   } as const;
   const told = tree.heightM === undefined ? compare(finding) : kept(finding, "do-not-hang");
-  const near = finding.demand < LOOK_AGAIN_HEIGHTS * estimatedHeightM(tree);
+  const near = finding.demand < LOOK_AGAIN_HEIGHTS * estimatedHeightM(tree) + roomM;
   return [told.verdict === "clear" && near ? byRule(finding, "look-again") : told];
 }
 
 /** Heights of a dead or doubtful tree within which a berth asks for a second look. Source: common-practice. */
 const LOOK_AGAIN_HEIGHTS = 1.5;
 
-function obstacleFinding({ subject, footprint }: Strip, obstacle: Obstacle): Finding {
+function obstacleFinding({ subject, footprint, roomM }: Strip, obstacle: Obstacle): Finding {
   const overhead = obstacle.kind === "overhead";
   const finding = {
     rule: overhead ? "site.overhead-reach" : "site.setback",
@@ -112,5 +127,5 @@ function obstacleFinding({ subject, footprint }: Strip, obstacle: Obstacle): Fin
     unit: "m",
     about: [obstacle.id],
   } as const;
-  return overhead ? compare(finding) : kept(finding, "do-not-hang");
+  return surveyed(overhead ? compare(finding) : kept(finding, "do-not-hang"), roomM);
 }

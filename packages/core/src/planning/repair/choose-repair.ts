@@ -1,4 +1,4 @@
-import type { BerthSearch, BerthSearchInput } from "../berth-search-types.ts";
+import type { BerthSearch } from "../berth-search-types.ts";
 import { searchBerths } from "../berth-search.ts";
 import {
   allHang,
@@ -8,6 +8,7 @@ import {
   type ChooseInput,
   type ChosenBerths,
   type Seat,
+  searchInput,
 } from "../choose-berths.ts";
 import { dealBerths } from "../deal-berths.ts";
 import type { DealtKit } from "../dealt-kit.ts";
@@ -37,7 +38,9 @@ export function chooseRepair(input: ChooseInput, held: ReadonlyMap<string, numbe
     const people = input.classes.reduce((sum, { members }) => sum + members.length, 0);
     const moveUnits = 1 + people * input.costUnits.reduce((most, cost) => Math.max(most, cost), 0);
     const search = searchBerths(
-      repairInput(input, keeps, moveUnits),
+      searchInput(input, (units, place, index) =>
+        keeps[index]?.has(place) === true ? units : units + moveUnits,
+      ),
       input.solver === undefined ? {} : { solver: input.solver },
     );
     const refusing = new Set<number>();
@@ -66,24 +69,6 @@ function heldByClass({ classes }: ChooseInput, held: ReadonlyMap<string, number>
         }),
       ),
   );
-}
-
-function repairInput(input: ChooseInput, keeps: Keeps, moveUnits: number): BerthSearchInput {
-  const { ground, capacity, capacities, classes, allowed, costUnits } = input;
-  return {
-    trees: ground.anchors.length,
-    places: ground.places,
-    capacity,
-    ...(capacities === undefined ? {} : { capacities }),
-    conflicts: ground.conflicts,
-    classes: classes.map(({ members }, index) => ({
-      people: members.length,
-      costUnits: costUnits.map((cost, place) => {
-        if (allowed[index]?.[place] !== 1) return -1;
-        return keeps[index]?.has(place) === true ? cost : cost + moveUnits;
-      }),
-    })),
-  };
 }
 
 /** Whoever keeps a place first; the others are dealt what is left, those first who had a berth before. */

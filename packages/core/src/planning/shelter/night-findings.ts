@@ -26,13 +26,15 @@ export function nightFindings(found: NightCase): Finding[] {
   ];
 }
 
+/** What every finding of the night is: about the whole camp, and no more than so much. */
+const OF_THE_CAMP = { subject: "camp", sense: "at-most" } as const;
+
 /** The gust in the open, which the crowns feel, against the leader's own stop line. */
 function gust(demand: number, limit: number): Finding {
   return compare({
     rule: "night.gust",
     source: "camp-file",
-    subject: "camp",
-    sense: "at-most",
+    ...OF_THE_CAMP,
     demand,
     limit,
     unit: "m/s",
@@ -45,8 +47,7 @@ function elsewhere(demand: number): Finding {
     {
       rule: "night.hours-elsewhere",
       source: "camp-file",
-      subject: "camp",
-      sense: "at-most",
+      ...OF_THE_CAMP,
       demand,
       limit: 0,
       unit: "1",
@@ -60,8 +61,7 @@ function coldPool(demand: number): Finding {
     {
       rule: "night.cold-pool",
       source: "cold-pool",
-      subject: "camp",
-      sense: "at-most",
+      ...OF_THE_CAMP,
       demand,
       limit: 1,
       unit: "K",
@@ -77,8 +77,7 @@ function condensation(hours: readonly ClockHour[]): Finding {
     {
       rule: "night.condensation",
       source: "berdahl-martin-1984",
-      subject: "camp",
-      sense: "at-most",
+      ...OF_THE_CAMP,
       demand,
       limit: hours.length,
       unit: "1",
@@ -95,8 +94,7 @@ function thunder(demand: number): Finding {
     {
       rule: "night.thunder",
       source: "thunder-30-30",
-      subject: "camp",
-      sense: "at-most",
+      ...OF_THE_CAMP,
       demand,
       limit: 0,
       unit: "1",
@@ -111,8 +109,7 @@ function noDark(kind: SunKind): Finding {
     {
       rule: "night.no-dark",
       source: "meeus-1998",
-      subject: "camp",
-      sense: "at-most",
+      ...OF_THE_CAMP,
       demand: kind === "no-day" ? 1 : 0,
       limit: 0,
       unit: "1",

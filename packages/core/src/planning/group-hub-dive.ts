@@ -30,7 +30,7 @@ export interface DiveOptions {
  * whole is fixed and the relaxation solved again, until all are whole.
  *
  * The first relaxation bounds every layout; it is worked out again from its row prices. The dive ends where a
- * relaxation shows that nothing below the ceiling is left that way; a small program is then solved in whole numbers.
+ * relaxation shows that nothing below the ceiling is left that way.
  *
  * Source   layout-search (handbook/layout.md: groups)
  */
@@ -49,23 +49,21 @@ export function diveForHubs(task: HubTask, { ceilingUnits, mostSolves, solver }:
     const solved = relaxed(withFixed(made.program, fixed), solver);
     shares = solved === undefined || solved.objective >= ceilingUnits - BOUND_SLACK ? undefined : solved.x;
   }
-  const isSmall = made.program.columns <= MOST_WHOLE_COLUMNS && solves + WHOLE_SOLVES <= mostSolves;
-  if (shares !== undefined || bound >= ceilingUnits || !isSmall) return { bound, hubs: undefined, solves };
-  return { ...wholeHubs(made, bound, solver), solves: solves + WHOLE_SOLVES };
+  return { bound, hubs: undefined, solves };
 }
 
-/** Columns up to which the program is solved in whole numbers where the dive came to nothing: a few seconds. */
-const MOST_WHOLE_COLUMNS = 1500;
-
-/** How many relaxations a solve in whole numbers counts for. */
-const WHOLE_SOLVES = 20;
-
-/** The hubs of the best whole solution: the way back out of a dive whose first hubs left no room for the others. */
-function wholeHubs(made: HubProgram, bound: number, solver: LinearSolver): Omit<HubDive, "solves"> {
+/**
+ * The hubs of the best whole solution: the way back out of a dive whose first hubs left no room for the others.
+ * Nothing where the solver does not prove it.
+ *
+ * Source   layout-search (handbook/layout.md: groups)
+ */
+export function wholeHubs(task: HubTask, solver: LinearSolver): Omit<HubDive, "solves"> {
+  const made = hubProgram(task);
   const solved = solver.solve(made.program, { integral: true, presolve: true });
-  if (!solved.ok || solved.value.status !== "optimal") return { bound, hubs: undefined };
-  const { bound: proven, x } = solved.value;
-  return { bound: Math.max(bound, Math.ceil(proven - BOUND_SLACK)), hubs: hubsIn(made, x) };
+  if (!solved.ok || solved.value.status !== "optimal") return { bound: -Infinity, hubs: undefined };
+  const { bound, x } = solved.value;
+  return { bound: Math.ceil(bound - BOUND_SLACK), hubs: hubsIn(made, x) };
 }
 
 const BOUND_SLACK = 1e-6;

@@ -72,7 +72,7 @@ function ofAll(
   const found = searchHubs(
     input,
     { part, groups, worth: layout.worth },
-    { ...options, mostColumns: MOST_COLUMNS, mostWork: budget.left },
+    { ...options, mostColumns: MOST_COLUMNS, mostWork: budget.left, wholeToo: true },
   );
   budget.left -= found.columns;
   const better = Math.max(bound, Math.min(found.bound, layout.worth));

@@ -2,7 +2,7 @@ import { ruleRows, peopleRows, programOf, type SearchRow } from "./berth-search-
 import { searchModel, type SearchModel } from "./berth-search-model.ts";
 import { dualBound } from "./dual-bound.ts";
 import { costOf, isNear, searchAroundHubs, type Hub, type SubSearch } from "./group-around-hubs.ts";
-import { diveForHubs, type FoundHub } from "./group-hub-dive.ts";
+import { diveForHubs, wholeHubs, type FoundHub } from "./group-hub-dive.ts";
 import { hubColumns, type HubSort, type HubTask } from "./group-hub-program.ts";
 import { hubKinds, layoutWorth, type GroupLayout } from "./group-layout.ts";
 import type { GroupSearchInput } from "./group-types.ts";
@@ -32,6 +32,8 @@ export interface HubSearchOptions {
   /** Columns of a program up to which it is tried, and over all that are solved in turn. */
   readonly mostColumns: number;
   readonly mostWork: number;
+  /** Solve a small program in whole numbers too, where the dive comes to nothing. */
+  readonly wholeToo?: boolean;
 }
 
 /**
@@ -62,12 +64,47 @@ export function searchHubs(
   const dive = diveForHubs(task, { ceilingUnits: worth, mostSolves, solver });
   const bound = Math.max(usable.bound, dive.bound);
   const looked = { ...nothing, bound, columns: size * dive.solves };
-  if (bound >= worth || dive.hubs === undefined) return looked;
-  const hubs = named(input, part, sorts, dive.hubs);
-  if (hubs === undefined) return looked;
+  if (bound >= worth) return looked;
+  const better = laidOut(input, { part, worth, people }, named(input, part, sorts, dive.hubs), options);
+  if (better !== undefined) return { ...looked, better };
+  if (options.wholeToo !== true) return looked;
+  let found: HubSearch = looked;
+  for (const way of [sorts, bySize(input, sorts)]) {
+    const whole = taskOf(input, part, way, cheapest, { model, rules, places: usable.places });
+    const columns = found.columns + hubColumns(whole) * WHOLE_SOLVES;
+    if (hubColumns(whole) > MOST_WHOLE_COLUMNS || columns > options.mostWork) break;
+    const solved = wholeHubs(whole, solver);
+    const hubs = named(input, part, way, solved.hubs);
+    const bettered = laidOut(input, { part, worth, people }, hubs, options);
+    found = { ...found, bound: Math.max(found.bound, solved.bound), better: bettered, columns };
+    if (bettered !== undefined || found.bound >= worth) break;
+  }
+  return found;
+}
+
+/** Columns up to which a program is solved in whole numbers where the dive came to nothing: a few seconds. */
+const MOST_WHOLE_COLUMNS = 1500;
+
+/** How many relaxations a solve in whole numbers counts for. */
+const WHOLE_SOLVES = 20;
+
+interface Asked {
+  readonly part: SubSearch;
+  readonly worth: number;
+  readonly people: number;
+}
+
+/** Who lies round these hubs, where all do and it costs less than now. */
+function laidOut(
+  input: GroupSearchInput,
+  { part, worth, people }: Asked,
+  hubs: readonly Hub[] | undefined,
+  { solver, farUnits }: HubSearchOptions,
+): HubSearch["better"] {
+  if (hubs === undefined) return undefined;
   const { seats } = searchAroundHubs(input, hubs, { solver, within: part });
-  const isBetter = seats.length === people && layoutWorth(input, hubs, seats, options.farUnits) < worth;
-  return { ...looked, better: isBetter ? { hubs, seats } : undefined };
+  const isBetter = seats.length === people && layoutWorth(input, hubs, seats, farUnits) < worth;
+  return isBetter ? { hubs, seats } : undefined;
 }
 
 function placesOf({ search, places }: SubSearch): readonly number[] {
@@ -168,6 +205,14 @@ function sortOf(
   };
 }
 
+/** Groups of one radius and one size together: sizes can then not be mixed, at the price of more columns. */
+function bySize(input: GroupSearchInput, sorts: readonly (readonly number[])[]): number[][] {
+  return sorts.flatMap((groups) => {
+    const sizes = [...new Set(groups.map((group) => sizeOf(input, group)))];
+    return sizes.map((size) => groups.filter((group) => sizeOf(input, group) === size));
+  });
+}
+
 /** Groups of one radius together, in the order of the first of each. */
 function byRadius({ groups: all }: GroupSearchInput, groups: readonly number[]): number[][] {
   const sorts = new Map<number, number[]>();
@@ -189,8 +234,9 @@ function named(
   input: GroupSearchInput,
   part: SubSearch,
   sorts: readonly (readonly number[])[],
-  found: readonly FoundHub[],
+  found: readonly FoundHub[] | undefined,
 ): Hub[] | undefined {
+  if (found === undefined) return undefined;
   const all = placesOf(part);
   const hubs = sorts.flatMap((groups, sort) => {
     const own = found.filter((one) => one.sort === sort);

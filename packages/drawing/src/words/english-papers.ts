@@ -151,7 +151,7 @@ export const PAPERS_ENGLISH = {
   "knots.friction-loop": "Tarp ridge: friction loop",
   "knots.friction-loop.how":
     "Three turns, the loop through itself, laid side by side. Slides by hand, grips under load.",
-  "knots.sheet-bend": "Line to a loop: sheet bend",
+  "knots.sheet-bend": "Line to loop: sheet bend",
   "knots.sheet-bend.how": "Up through the loop, behind both legs, under its own part. Both ends on one side.",
   "knots.after":
     "Check each at every entry, and after ten minutes. Learn them from a person, not from a card.",

@@ -29,7 +29,7 @@ const stepped = byRule({ ...about, rule: "span.stepped", demand: 0.3 }, "look-ag
 describe("the reason on a card", () => {
   it("is the first finding that carries the verdict, as the end of a sentence", () => {
     expect(cardReason(berthWith(near(2.5), unseen), names)).toBe(
-      "the trees stand 2.50\u00a0m apart: less than the 3.00\u00a0m allowed",
+      "the trees stand 2.50\u00a0m apart: less than the 3.00\u00a0m needed",
     );
     expect(cardReason(berthWith(near(3.5), stepped), names)).toBe(
       "the span is not measured well enough. Step it out before you tie",

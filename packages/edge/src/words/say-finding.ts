@@ -155,7 +155,9 @@ function measured(lead: string, f: Told, unit: (value: number) => string, after 
   const what = `${lead} ${demand}${after === "" ? "" : ` ${after}`}`;
   const beyond = f.sense === "at-most" ? f.demand > f.limit : f.demand < f.limit;
   if (beyond && f.verdict !== "clear" && demand !== limit) {
-    return `${what}: ${f.sense === "at-most" ? "more" : "less"} than the ${limit} allowed.`;
+    return f.sense === "at-most"
+      ? `${what}: more than the ${limit} allowed.`
+      : `${what}: less than the ${limit} needed.`;
   }
   return `${what}, ${f.sense === "at-most" ? "at most" : "at least"} ${limit}.`;
 }

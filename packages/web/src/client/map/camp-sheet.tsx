@@ -1,4 +1,4 @@
-import { worstVerdict, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
+import { worstVerdict, type Camp, type Finding, type Plan, type PlannedBerth } from "@nightspan/core";
 import { namesOf, robustLine, sayRefusedPin, sayUnplaced, sayVerdict, spareLines } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
@@ -37,7 +37,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       <Unplaced plan={plan} camp={camp} />
       <PinsRefused plan={plan} camp={camp} />
       {plan.placed < plan.asked ? <WhyFew now={now} /> : null}
-      <AboutAll plan={plan} camp={camp} />
+      <AboutAll findings={plan.findings.filter(isTrouble)} camp={camp} />
       <TreesLookedAt looked={plan.treesLookedAt} />
       {next === undefined ? null : <NextTree end={next} camp={camp} />}
       <h3 class="hidden">{WORDS.map.berths}</h3>
@@ -49,6 +49,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
         ))}
       </ul>
       <Spares plan={plan} camp={camp} />
+      <AboutAll findings={plan.findings.filter((one) => !isTrouble(one))} camp={camp} />
       <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
       {plan.placed < plan.asked ? null : <HowFound plan={plan} />}
       <NotChecked plan={plan} />
@@ -77,14 +78,18 @@ function BerthRow({ berth, camp }: { readonly berth: PlannedBerth; readonly camp
 }
 
 /** What is found of the camp as a whole: groups and wishes, the night, spares. */
-function AboutAll({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
-  if (plan.findings.length === 0) return null;
+function AboutAll({ findings, camp }: { readonly findings: readonly Finding[]; readonly camp: Camp }) {
+  if (findings.length === 0) return null;
   return (
     <section class="about-all">
       <h3>{WORDS.map.aboutAll}</h3>
-      <FindingList findings={plan.findings} camp={camp} />
+      <FindingList findings={findings} camp={camp} />
     </section>
   );
+}
+
+function isTrouble({ verdict }: Finding): boolean {
+  return verdict !== "clear";
 }
 
 /** Who sleeps on the ground, and why: as calm as any answer. */

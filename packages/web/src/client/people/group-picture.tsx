@@ -26,8 +26,13 @@ export function GroupPicture({ id, withinM, plan, camp }: GroupPictureProps) {
     <svg class="group-picture" viewBox={`0 0 ${SIDE} ${SIDE}`} aria-hidden="true">
       <circle class="group-reach" cx={SIDE / 2} cy={SIDE / 2} r={withinM * pxPerM} />
       {members.map((member) => (
-        <Plate key={member.berth.id} at={at(member.spot)} number={member.berth.id} leads={member.leads} />
+        <Plate key={member.berth.id} at={at(member.spot)} leads={member.leads} />
       ))}
+      {members
+        .filter(({ leads }) => leads)
+        .map(({ berth, spot }) => (
+          <LeaderNumber key={berth.id} at={at(spot)} number={berth.id} />
+        ))}
     </svg>
   );
 }
@@ -58,21 +63,24 @@ function distance(a: GroundXY, b: GroundXY): number {
 
 interface PlateProps {
   readonly at: readonly [number, number];
-  readonly number: string;
   readonly leads: boolean;
 }
 
-/** A square for a berth; the leader's stands in a ring and has its number. */
-function Plate({ at: [x, y], number, leads }: PlateProps) {
+/** A square for a berth; the leader's stands in a ring. */
+function Plate({ at: [x, y], leads }: PlateProps) {
   return (
     <g class="group-plate">
       <rect x={x - 5} y={y - 5} width="10" height="10" />
       {leads ? <circle cx={x} cy={y} r="13" /> : null}
-      {leads ? (
-        <text x={x + 18} y={y + 5}>
-          {number}
-        </text>
-      ) : null}
     </g>
+  );
+}
+
+/** The number of the leader's berth, over everything else. */
+function LeaderNumber({ at: [x, y], number }: { readonly at: PlateProps["at"]; readonly number: string }) {
+  return (
+    <text class="group-leader" x={x - 18} y={y - 12} text-anchor="end">
+      {number}
+    </text>
   );
 }

@@ -56,6 +56,14 @@ describe("the night of a camp file", () => {
     ]);
   });
 
+  it("tells a date that is no day once, not again at every hour", () => {
+    const night = { ...NIGHT, hours: [{ at: "02:00", air_c: 3 }] };
+    const dates = ["2027-05-142027-05-14", "2027-02-30", "soon"];
+    for (const date of dates) {
+      expect(faultFields(openCamp(smallCamp({ date, place: PLACE, night })))).toEqual(["date"]);
+    }
+  });
+
   it("knows time zones by name", () => {
     const place = { ...PLACE, timezone: "Norway time" };
     expect(faults(openCamp(smallCamp({ place })))).toEqual([

@@ -1,4 +1,5 @@
 import type { Refusal } from "@nightspan/core";
+import { isCivilDay } from "./fields.ts";
 import { findInstant, isTime, isTimezone } from "./instant.ts";
 import { field, listAt, numberAt, textAt } from "./raw.ts";
 
@@ -19,11 +20,18 @@ export function nightChecks(document: unknown): readonly Refusal[] {
     ...notAbove(night, "low_c", "high_c", "night"),
     ...notAbove(night, "wind_m_s", "gust_m_s", "night"),
     ...hourChecks(listAt(night, "hours"), "night.hours", {
-      date: textAt(document, "date"),
+      date: civilDay(textAt(document, "date")),
       timezone: known ? timezone : undefined,
     }),
   ];
 }
+
+/** A date that is no day is a fault told elsewhere, once: the hours are judged as of some day. */
+function civilDay(date: string | undefined): string | undefined {
+  return date === undefined || isCivilDay(date) ? date : SOME_DAY;
+}
+
+const SOME_DAY = "2000-06-15";
 
 /** The same of a list of hours alone. */
 export function hourChecks(

@@ -8,9 +8,10 @@ import type { CampPlaces } from "./camp-places-types.ts";
 import { UNITS_PER_M } from "./cost-terms.ts";
 import { berthBurden, MOST_WEIGHED } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
+import { searchExchanged } from "./wish-exchange.ts";
 import type { GroupSearch, GroupSearchInput, SearchKind } from "./group-types.ts";
 import { leastByTrying } from "./wish-exact.ts";
-import { searchWishes, type WishSearchInput } from "./wish-search.ts";
+import type { WishSearchInput } from "./wish-state.ts";
 import { isOfAge, type PeopleLimits } from "./wish-measures.ts";
 
 /** Who belongs together, and what it counts. */
@@ -134,7 +135,7 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
     serves: task.serves,
     burden: people.length > MOST_WEIGHED ? () => 0 : (person, place) => burdenOf(task, person, place),
   };
-  const found = searchWishes(input);
+  const found = searchExchanged(input, task.atLeast);
   if (task.atLeast === undefined || found.units <= task.atLeast) return { ...found, isLeast: false };
   const least = leastByTrying(input, found);
   return { ...(least ?? found), isLeast: least !== undefined };
@@ -151,7 +152,7 @@ function burdenOf(
   return berthBurden(sleeper, there, highestStrapM(person, place), effortM?.[place] ?? 0);
 }
 
-type Wishes = Parameters<typeof searchWishes>[0]["people"];
+type Wishes = WishSearchInput["people"];
 
 function wishPeople(people: readonly Claimant[], { groups, limits }: PeopleRules): Wishes {
   const sleepers = people.map(({ kit }) => kit.sleeper);

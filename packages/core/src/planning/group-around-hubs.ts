@@ -14,6 +14,9 @@ export interface AroundHubs {
   readonly seats: readonly GroupSeat[];
   /** Cost of the places alone. */
   readonly costUnits: number;
+  /** No more can lie there, and as many for no less, ways and reach priced. */
+  readonly most: number;
+  readonly leastUnits: number;
 }
 
 /**
@@ -66,7 +69,8 @@ export function searchAroundHubs(
     place: placeOf(place),
     kind: classes[classIndex]?.kind ?? -1,
   }));
-  return { seats, costUnits: seatsCost(input, seats) };
+  const { bound: most, lowerBoundUnits: leastUnits } = found;
+  return { seats, costUnits: seatsCost(input, seats), most, leastUnits };
 }
 
 export interface AroundOptions {

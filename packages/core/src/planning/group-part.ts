@@ -44,7 +44,7 @@ function kindsOf(kinds: GroupSearchInput["kinds"], freed: ReadonlySet<number>): 
 }
 
 /** The search over some places and their trees alone. */
-function partOf(
+export function partOf(
   { places: all, capacity }: GroupSearchInput["search"],
   links: Lists,
   places: readonly number[],

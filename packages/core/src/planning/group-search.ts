@@ -2,6 +2,7 @@ import type { BerthSearch } from "./berth-search-types.ts";
 import { dealAndRecentre, dealRound, type Dealt } from "./group-balls.ts";
 import { costOf, isNear, searchAroundHubs, type Hub } from "./group-around-hubs.ts";
 import { dealingOf, type Dealing } from "./group-dealing.ts";
+import { searchFewHubs } from "./group-few-hubs.ts";
 import { searchHubRounds, type HubRounds } from "./group-hub-rounds.ts";
 import { hubKinds, layoutWorth, type GroupLayout } from "./group-layout.ts";
 import { searchNeighbourhoods } from "./group-neighbourhood.ts";
@@ -88,12 +89,16 @@ function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], option
   const { solver, farUnits } = options;
   const goal = input.base.lowerBoundUnits;
   const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, options))];
-  const start = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
+  const found = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
+  const few = searchFewHubs(input, found, { ...options, goal });
+  const start = few?.layout ?? found;
+  if (few !== undefined && few.bound >= start.worth) return few;
+  const least = Math.max(goal, few?.bound ?? goal);
   if (solver === undefined) {
     const steps = Math.min(MOST_STEPS, STEPS_A_GROUP * input.groups.length);
-    return { layout: searchNeighbourhoods(input, start, { steps, farUnits, goal }), bound: goal };
+    return { layout: searchNeighbourhoods(input, start, { steps, farUnits, goal: least }), bound: least };
   }
-  const { layout, bound } = searchHubRounds(input, start, { solver, farUnits, goal });
+  const { layout, bound } = searchHubRounds(input, start, { solver, farUnits, goal: least });
   const steps = layout.worth < goal + farUnits ? STEPS_AFTER_PROGRAM : STEPS_WHILE_OUTSIDE;
   return { layout: searchNeighbourhoods(input, layout, { steps, farUnits, goal: bound, solver }), bound };
 }

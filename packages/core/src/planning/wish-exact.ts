@@ -1,6 +1,7 @@
 import { listOf } from "./berth-search-lists.ts";
 import { wishScore } from "./wish-score.ts";
-import type { WishSearch, WishSearchInput } from "./wish-search.ts";
+import type { WishSearch } from "./wish-search.ts";
+import type { WishSearchInput } from "./wish-state.ts";
 
 /**
  * The least of all ways to lie, where people are few enough to try them all: one after the other is given each place

@@ -41,6 +41,10 @@ export interface WishScore {
   readonly around: (people: readonly number[]) => number;
   /** Whether a person, or one they have to do with, has something to wish for. */
   readonly isAmiss: (person: number) => boolean;
+  /** The same, but for those whom they wish near. */
+  readonly isAmissElse: (person: number) => boolean;
+  /** Those wished near, either way, who lie too far. */
+  readonly missedNear: (person: number) => readonly number[];
 }
 
 /** Counts what is amiss; `placeOf` is looked at anew each time. */
@@ -51,9 +55,11 @@ export function wishScore(
   spots: readonly (GroundXY | undefined)[],
 ): WishScore {
   const apartM = (a: number, b: number): number => {
-    const [one, other] = [spots[placeOf[a] ?? -1], spots[placeOf[b] ?? -1]];
+    const one = spots[placeOf[a] ?? -1];
+    const other = spots[placeOf[b] ?? -1];
     if (one === undefined || other === undefined) return NaN;
-    const [east, north] = [one[0] - other[0], one[1] - other[1]];
+    const east = one[0] - other[0];
+    const north = one[1] - other[1];
     return Math.sqrt(east * east + north * north);
   };
   const wishes = wishesOf(people, prices);
@@ -61,54 +67,92 @@ export function wishScore(
   wishes.forEach(({ pair }, index) => pair.forEach((person) => ofPerson[person]?.push(index)));
   const isMissed = ({ pair, isMet }: Wish): boolean => !isMet(apartM(...pair));
   const groupUnits = (group: number): number => groupCost(people.groups[group], prices, apartM);
+  const missedBy = (person: number): Wish[] =>
+    (ofPerson[person] ?? []).flatMap((index) => wishes[index] ?? []).filter(isMissed);
+  const isAmissInAll = (person: number): boolean =>
+    groupUnits(people.groupOf[person] ?? -1) > 0 ||
+    across.some(({ of, tooNear }) => of(person).some((other) => tooNear(person, other)));
   const across = people.walls.map(({ sideOf, apartM: leastM }) => ({
-    of: (person: number): number[] => beyondWall(sideOf, person),
+    of: beyondWall(sideOf),
     tooNear: (a: number, b: number): boolean => apartM(a, b) < leastM - LENGTH_SLACK_M,
   }));
   return {
     around: (moved) => {
-      const groups = new Set(moved.map((person) => people.groupOf[person] ?? -1));
-      const asked = new Set(moved.flatMap((person) => ofPerson[person] ?? []));
       let units = 0;
-      for (const group of groups) units += groupUnits(group);
-      for (const index of asked) {
-        const wish = wishes[index];
-        if (wish !== undefined && isMissed(wish)) units += prices.wishUnits;
-      }
-      moved.forEach((person, at) => {
-        const before = moved.slice(0, at);
+      for (let at = 0; at < moved.length; at++) {
+        const person = moved[at] ?? -1;
+        const group = people.groupOf[person] ?? -1;
+        // What two of those moved share counts with the first of them.
+        const isFirst = (other: number): boolean => !comesBefore(moved, at, other);
+        if (isFirstOfGroup(people.groupOf, moved, at)) units += groupUnits(group);
+        for (const index of ofPerson[person] ?? []) {
+          const wish = wishes[index];
+          if (wish === undefined || !isMissed(wish)) continue;
+          const [one, other] = wish.pair;
+          if (isFirst(one === person ? other : one)) units += prices.wishUnits;
+        }
         for (const { of, tooNear } of across) {
           for (const other of of(person)) {
-            if (!before.includes(other) && tooNear(person, other)) units += prices.wishUnits;
+            if (tooNear(person, other) && isFirst(other)) units += prices.wishUnits;
           }
         }
-      });
+      }
       return units;
     },
-    isAmiss: (person) =>
-      (ofPerson[person] ?? []).some((index) => wishes[index] !== undefined && isMissed(wishes[index])) ||
-      groupUnits(people.groupOf[person] ?? -1) > 0 ||
-      across.some(({ of, tooNear }) => of(person).some((other) => tooNear(person, other))),
+    isAmiss: (person) => missedBy(person).length > 0 || isAmissInAll(person),
+    isAmissElse: (person) => missedBy(person).some(({ isNear }) => !isNear) || isAmissInAll(person),
+    missedNear: (person) =>
+      missedBy(person)
+        .filter(({ isNear }) => isNear)
+        .map(({ pair: [one, other] }) => (one === person ? other : one)),
   };
 }
 
 interface Wish {
   readonly pair: readonly [number, number];
+  readonly isNear: boolean;
   /** True too where nobody knows how far they lie apart. */
   readonly isMet: (apartM: number) => boolean;
 }
 
 function wishesOf({ near, apart }: WishPeople, { nearM, apartM: leastM }: WishPrices): Wish[] {
   return [
-    ...near.map((pair) => ({ pair, isMet: (apartM: number) => !(apartM > nearM + LENGTH_SLACK_M) })),
-    ...apart.map((pair) => ({ pair, isMet: (apartM: number) => !(apartM < leastM - LENGTH_SLACK_M) })),
+    ...near.map((pair) => ({
+      pair,
+      isNear: true,
+      isMet: (apartM: number) => !(apartM > nearM + LENGTH_SLACK_M),
+    })),
+    ...apart.map((pair) => ({
+      pair,
+      isNear: false,
+      isMet: (apartM: number) => !(apartM < leastM - LENGTH_SLACK_M),
+    })),
   ];
 }
 
-function beyondWall(sideOf: Int32Array, person: number): number[] {
-  const own = sideOf[person] ?? -1;
-  if (own < 0) return [];
-  return [...sideOf.keys()].filter((other) => (sideOf[other] ?? -1) >= 0 && sideOf[other] !== own);
+/** For each person all of other sides, listed once a side. */
+function beyondWall(sideOf: Int32Array): (person: number) => readonly number[] {
+  const bySide = new Map<number, readonly number[]>();
+  return (person) => {
+    const own = sideOf[person] ?? -1;
+    if (own < 0) return [];
+    const known = bySide.get(own);
+    if (known !== undefined) return known;
+    const others = [...sideOf.keys()].filter((other) => (sideOf[other] ?? -1) >= 0 && sideOf[other] !== own);
+    bySide.set(own, others);
+    return others;
+  };
+}
+
+function comesBefore(moved: readonly number[], end: number, person: number): boolean {
+  for (let at = 0; at < end; at++) if (moved[at] === person) return true;
+  return false;
+}
+
+function isFirstOfGroup(groupOf: Int32Array, moved: readonly number[], end: number): boolean {
+  const group = groupOf[moved[end] ?? -1];
+  for (let at = 0; at < end; at++) if (groupOf[moved[at] ?? -1] === group) return false;
+  return true;
 }
 
 /** With the hub that makes it least. */

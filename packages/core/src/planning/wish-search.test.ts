@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { drawFrom } from "../geometry/draw.fixture.ts";
 import { listOf, listsOf } from "./berth-search-lists.ts";
 import { leastByTrying } from "./wish-exact.ts";
-import { searchWishes, type WishSearchInput } from "./wish-search.ts";
+import { searchWishes } from "./wish-search.ts";
+import type { WishSearchInput } from "./wish-state.ts";
 
 /** Up to five people at ten spots, some in conflict, with wishes, groups and zones. */
 function taskOf(seed: number): WishSearchInput {

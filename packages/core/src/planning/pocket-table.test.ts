@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { presetRules } from "../plan/rule-defaults.ts";
 import { hang } from "../statics/hang.ts";
+import { handMarks } from "./hand-marks.ts";
 import { hangKit, hangLimits } from "./hang-request.ts";
 import { pocketTable, type PocketRow, type PocketTableInput } from "./pocket-table.ts";
 import { camp, hammock, sleeper, webbing } from "./testing/camp.fixture.ts";
@@ -32,13 +33,16 @@ describe("pocketTable", () => {
     expect(rows.every(({ spanM }) => spanM >= 3 && spanM <= 5)).toBe(true);
   });
 
-  it("says in each row what the hang itself says", () => {
+  it("says in each row the marks of the hang itself", () => {
     const asked = input(1.75);
     for (const { spanM, hung } of table(asked)) {
       const end = { dbhM: 0.3, elevationM: 0 };
       const found = hang({ ...asked.kit, spanM, head: end, foot: end });
-      expect(found.ok ? found.value.head.strapHeightM : undefined).toBe(hung?.head.strapHeightM);
-      expect(found.ok ? found.value.foot.strapLengthM : undefined).toBe(hung?.foot.strapLengthM);
+      const request = { ...asked.kit, spanM, head: end, foot: end };
+      const marks = found.ok ? handMarks({ hang: found.value, request }) : undefined;
+      expect(hung?.head.strapHeightM).toBe(marks?.headHeightM);
+      expect(hung?.foot.strapHeightM).toBe(marks?.footHeightM);
+      expect(hung?.foot.strapLengthM).toBe(marks?.footStrapM);
     }
   });
 

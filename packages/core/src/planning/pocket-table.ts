@@ -2,8 +2,9 @@ import { refuseAll, succeed, type Limit, type Outcome, type Refusal } from "../o
 import type { HouseRules } from "../plan/house-rules.ts";
 import type { HangKit, HangPair } from "../statics/hang-screen.ts";
 import { hang } from "../statics/hang.ts";
-import type { Hang } from "../statics/hang-types.ts";
+import type { Hang, HangInput } from "../statics/hang-types.ts";
 import { toldBodyMark, type BodyMark } from "./body-mark.ts";
+import { handMarks } from "./hand-marks.ts";
 
 export interface PocketTableInput {
   readonly kit: HangKit;
@@ -30,6 +31,7 @@ export interface PocketHang {
   readonly seatHeightM: number;
 }
 
+/** As hands set it, in steps of 5 cm. */
 export interface PocketStrap {
   readonly strapHeightM: number;
   readonly mark: BodyMark;
@@ -43,7 +45,7 @@ export interface PocketStrap {
  * Shapes   one kit and sleeper → a row for each half step whose span lies in the house's range
  * Units    SI; steps counted from beside the middle of one trunk to beside the middle of the other
  * Holds    what `hang` can be asked, steps of 0.2 to 1.5 m; the rest is refused by field
- * Error    as `hang`, and a quarter of a step of span either way: 3 cm of strap height for each 10 cm
+ * Error    as `hang` set by `handMarks`, and a quarter of a step of span either way: 3 cm of strap height for each 10 cm
  * Source   hang-chain; body marks as `toldBodyMark`
  */
 export function pocketTable(input: PocketTableInput): Outcome<readonly PocketRow[]> {
@@ -61,23 +63,30 @@ export function pocketTable(input: PocketTableInput): Outcome<readonly PocketRow
     const pair: HangPair = { spanM: steps * stepM, head: end, foot: end };
     const found = hang({ ...kit, ...pair });
     if (!found.ok && found.refusals.every(({ binds }) => binds === undefined)) return found;
-    rows.push({ steps, spanM: pair.spanM, ...rowOf(found, setterStatureM) });
+    rows.push({ steps, spanM: pair.spanM, ...rowOf(found, { ...kit, ...pair }, setterStatureM) });
   }
   return succeed(rows);
 }
 
-function rowOf(found: Outcome<Hang>, statureM: number): Pick<PocketRow, "hung" | "binds"> {
+function rowOf(
+  found: Outcome<Hang>,
+  request: HangInput,
+  statureM: number,
+): Pick<PocketRow, "hung" | "binds"> {
   if (!found.ok) {
     const binds = found.refusals.find((refusal) => refusal.binds !== undefined)?.binds;
     return binds === undefined ? {} : { binds };
   }
-  const { head, foot, seatHeightM } = found.value;
-  const strap = ({ strapHeightM, strapLengthM }: Hang["head"]): PocketStrap => ({
+  const { seatHeightM } = found.value;
+  const { headHeightM, footHeightM, headStrapM, footStrapM } = handMarks({ hang: found.value, request });
+  const strap = (strapHeightM: number, strapLengthM: number): PocketStrap => ({
     strapHeightM,
     mark: toldBodyMark(strapHeightM, statureM),
     strapLengthM,
   });
-  return { hung: { head: strap(head), foot: strap(foot), seatHeightM } };
+  return {
+    hung: { head: strap(headHeightM, headStrapM), foot: strap(footHeightM, footStrapM), seatHeightM },
+  };
 }
 
 /** Every whole and half number from `least` to `most`, both included to 1e-9. */

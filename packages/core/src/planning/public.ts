@@ -37,3 +37,4 @@ export { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
 export type { WarmKit } from "./warmth/kit-halves.ts";
 export * from "./shelter/tarp-in-full.ts";
 export * from "./hand-marks.ts";
+export * from "./hand-ranges.ts";

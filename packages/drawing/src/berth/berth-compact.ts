@@ -18,6 +18,7 @@ import {
   pullText,
   setByText,
   spanText,
+  toldHeightM,
   treeText,
 } from "./berth-words.ts";
 import { dimension } from "./dimension.ts";
@@ -131,7 +132,7 @@ function marksAt(facts: BerthFacts, frame: SideFrame, end: End): Item[] {
     ...band,
     dimension([x, yOf(strap.strapHeightM)], [x, middle - 20], DIM),
     dimension([x, middle + 7], [x, base], DIM),
-    text(markText(strap.strapHeightM), [atHead ? 6 : frame.rightX - 6, middle], {
+    text(markText(toldHeightM(facts.berth, end)), [atHead ? 6 : frame.rightX - 6, middle], {
       size: TYPE.note,
       weight: 700,
       anchor: atHead ? "start" : "end",
@@ -234,8 +235,8 @@ function columnOf(facts: BerthFacts, end: End, pulls: boolean): Column[] {
   const known = end === "head" || groundKnown;
   const unsure = hang.band[`${end}.strapHeightM`];
   const mark = word("berth.mark", {
-    height: markText(strap.strapHeightM),
-    mark: bodyMarkText(strap.strapHeightM, facts.setter.statureM),
+    height: markText(toldHeightM(facts.berth, end)),
+    mark: bodyMarkText(toldHeightM(facts.berth, end), facts.setter.statureM),
   });
   return [
     { item: word(end === "head" ? "berth.head" : "berth.foot"), size: TYPE.note, weight: 700 },

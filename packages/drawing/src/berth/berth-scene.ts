@@ -1,4 +1,4 @@
-import type { Camp, Plan } from "@nightspan/core";
+import { handMarks, type Camp, type Plan } from "@nightspan/core";
 import { name, quantity, word } from "../scene/names.ts";
 import type { Scene } from "../scene/scene.ts";
 import type { Words } from "../scene/text-item.ts";
@@ -41,7 +41,7 @@ const WIDE_PX = 840;
 function description({ berth, head, foot }: BerthFacts) {
   return word("berth.desc", {
     head: name(head.tag),
-    headHeight: markText(berth.hang.head.strapHeightM),
+    headHeight: markText(handMarks(berth).headHeightM),
     foot: name(foot.tag),
     low: quantity("short-length", berth.hang.lowPointM, 0),
     verdict: word(`verdict.${berth.verdict}.capital`),

@@ -1,4 +1,4 @@
-import { handMarks, type BandRange, type Limit } from "@nightspan/core";
+import { handMarks, type BandRange, type Limit, type PlannedBerth } from "@nightspan/core";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import type { BerthFacts, EndFacts } from "./berth-facts.ts";
@@ -6,6 +6,12 @@ import type { BerthFacts, EndFacts } from "./berth-facts.ts";
 /** Strap heights are told to 5 cm: hands set them no closer. */
 export function markHeightM(heightM: number): number {
   return Math.round(heightM * 20) / 20;
+}
+
+/** The height of a strap as it is told for hands, with the other marks of its berth [m]. */
+export function toldHeightM(berth: PlannedBerth, end: "head" | "foot"): number {
+  const { headHeightM, footHeightM } = handMarks(berth);
+  return end === "head" ? headHeightM : footHeightM;
 }
 
 export function markText(heightM: number): TextItem {

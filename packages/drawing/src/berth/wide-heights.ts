@@ -6,7 +6,15 @@ import { text } from "../scene/shapes.ts";
 import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { BerthFacts } from "./berth-facts.ts";
-import { aboutText, bodyMarkText, levelText, limitText, markText, setByText } from "./berth-words.ts";
+import {
+  aboutText,
+  bodyMarkText,
+  levelText,
+  limitText,
+  markText,
+  setByText,
+  toldHeightM,
+} from "./berth-words.ts";
 import { dimension } from "./dimension.ts";
 import { BAND_WIDTH, okBand } from "./ok-band.ts";
 import { onPaper, type SideFrame } from "./side-frame.ts";
@@ -45,7 +53,7 @@ const ABOUT_PX = 120;
 
 /** Strap height above the ground at that tree, with the body mark of whoever sets it. */
 export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words: Words): Item[] {
-  const { strap, anchor, base, out, barkX } = placeOf(facts, frame, end);
+  const { anchor, base, out, barkX } = placeOf(facts, frame, end);
   const x = end === "head" ? 52 : frame.rightX - 52;
   const middle = (anchor[1] + base[1]) / 2 + 26;
   if (end === "foot" && !facts.berth.groundKnown) {
@@ -66,11 +74,11 @@ export function strapHeight(facts: BerthFacts, frame: SideFrame, end: End, words
   const helper =
     facts.setter.id === facts.sleeper.id ? undefined : wrapped(setByText(facts), [edge, setY], small, words);
   const lower = middle + 24 + 19.5 * (aboutLines + (helper?.lines ?? 0));
-  const mark = bodyMarkText(strap.strapHeightM, facts.setter.statureM);
+  const mark = bodyMarkText(toldHeightM(facts.berth, end), facts.setter.statureM);
   return [
     dimension([x, anchor[1]], [x, middle - 30], { ...DIM }),
     dimension([x, lower], [x, base[1]], { ...DIM }),
-    text(markText(strap.strapHeightM), [edge, middle - 4], { size: 24, weight: 700, ...style }),
+    text(markText(toldHeightM(facts.berth, end)), [edge, middle - 4], { size: 24, weight: 700, ...style }),
     text(mark, [edge, middle + 15], { size: TYPE.note, ...style }),
     ...(about?.items ?? []),
     ...(helper?.items ?? []),

@@ -1,4 +1,4 @@
-import type { OkRange } from "@nightspan/core";
+import { handMarks, handRanges } from "@nightspan/core";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { markHeightM } from "../berth/berth-words.ts";
 import { quantity, word } from "../scene/names.ts";
@@ -9,25 +9,23 @@ interface Note {
   readonly note?: TextItem;
 }
 
-/** Between which heights the head strap still serves, all else as planned. */
+/** Between which heights the head strap still serves, the rest as marked. */
 export function headServes({ berth }: BerthFacts): Note {
-  const range = berth.hang.ok["head.strapHeightM"];
+  const range = handRanges(berth).headHeightM;
   if (range === undefined) return {};
-  const [low, high] = inside(range);
+  const [low, high] = range;
   return { note: word("card.serves", { low: quantity("length", low, 2, "number"), high: length(high) }) };
 }
 
 /** How much higher or lower the foot strap still serves, sighted level across from the head strap. */
 export function footServes({ berth }: BerthFacts): Note {
-  const { hang } = berth;
-  const range = hang.ok["foot.strapHeightM"];
+  const range = handRanges(berth).footOverHeadM;
   if (range === undefined) return {};
-  const levelM = hang.foot.strapHeightM - hang.levelFootOverHeadM;
-  const [low, high] = inside({ low: range.low - levelM, high: range.high - levelM });
+  const [low, high] = range;
   if (low > 0) return { note: word("card.serves-higher", shortLengths(low, high)) };
   if (high < 0) return { note: word("card.serves-lower", shortLengths(-high, -low)) };
   const one = (overM: number): TextItem =>
-    overM === 0
+    Math.abs(overM) < 0.005
       ? word("level-same")
       : word(overM > 0 ? "level-higher" : "level-lower", {
           by: quantity("short-length", Math.abs(overM), 0),
@@ -37,11 +35,10 @@ export function footServes({ berth }: BerthFacts): Note {
 
 /** Between which lengths bark to hammock still serves; once where both sides say the same. */
 export function strapServes({ berth }: BerthFacts): Note {
-  const { ok, head, foot } = berth.hang;
-  const [first, second] = [ok["head.strapLengthM"], ok["foot.strapLengthM"]];
-  if (first === undefined || second === undefined) return {};
-  const [one, two] = [inside(first), inside(second)];
-  const alike = markHeightM(head.strapLengthM) === markHeightM(foot.strapLengthM);
+  const { headStrapM: one, footStrapM: two } = handRanges(berth);
+  if (one === undefined || two === undefined) return {};
+  const { headStrapM, footStrapM } = handMarks(berth);
+  const alike = markHeightM(headStrapM) === markHeightM(footStrapM);
   const both = [Math.max(one[0], two[0]), Math.min(one[1], two[1])] as const;
   if (alike) return { note: word("card.serves", shortLengths(...both)) };
   const other = shortLengths(...two);
@@ -50,11 +47,6 @@ export function strapServes({ berth }: BerthFacts): Note {
 
 function shortLengths(low: number, high: number) {
   return { low: quantity("short-length", low, 0, "number"), high: quantity("short-length", high, 0) };
-}
-
-/** To whole centimetres, never wider than the range itself. */
-function inside({ low, high }: Pick<OkRange, "low" | "high">): readonly [number, number] {
-  return [Math.ceil(low * 100 - 1e-6) / 100, Math.floor(high * 100 + 1e-6) / 100];
 }
 
 function length(metres: number): TextItem {

@@ -1,3 +1,4 @@
+import { handMarks } from "@nightspan/core";
 import type { BerthFacts } from "../berth/berth-facts.ts";
 import { bodyMarkText, levelText, markText, spanText } from "../berth/berth-words.ts";
 import { dimension } from "../berth/dimension.ts";
@@ -47,7 +48,7 @@ function figures(facts: BerthFacts, frame: SideFrame, words: Words): Item[] {
   const [footX] = onPaper(frame, [berth.spanM, 0]);
   const [, strapY] = onPaper(frame, shape.headAnchor);
   const [, baseY] = onPaper(frame, [0, 0]);
-  const heightM = berth.hang.head.strapHeightM;
+  const heightM = handMarks(berth).headHeightM;
   const x = frame.leftX + 3;
   const middle = (strapY + baseY) / 2;
   const below = onPaper(frame, [0, groundRangeM(berth.hang)[0]])[1] + 6.6;

@@ -1,4 +1,4 @@
-import type { BerthTarp, Camp, Plan, PlannedBerth } from "@nightspan/core";
+import { handMarks, type BerthTarp, type Camp, type Plan, type PlannedBerth } from "@nightspan/core";
 import { berthFacts, type BerthFacts } from "../berth/berth-facts.ts";
 import { levelText, markHeightM, markText } from "../berth/berth-words.ts";
 import { TYPE_MM } from "../colour/tokens.ts";
@@ -165,7 +165,7 @@ function row(facts: BerthFacts, index: number, berthOf: BerthOf, words: Words): 
     ...nameCell(sleeper.name, base, words),
     ...treesCell(facts, base, words),
     cell(COLUMNS.steps, quantity("steps", steps, 1)),
-    cell(COLUMNS.head, markText(berth.hang.head.strapHeightM), 700, TYPE_MM.lead),
+    cell(COLUMNS.head, markText(handMarks(berth).headHeightM), 700, TYPE_MM.lead),
     cell(COLUMNS.foot, levelText(facts, "bare"), 700, TYPE_MM.lead),
     ...kitCells(facts, base),
     buddyCell(berth, base, berthOf),

@@ -1,4 +1,4 @@
-import type { Camp, HalfWarmth, Plan, PlannedBerth } from "@nightspan/core";
+import { handMarks, type Camp, type HalfWarmth, type Plan, type PlannedBerth } from "@nightspan/core";
 import { displayWidth, padded } from "./display-width.ts";
 import { inColumns } from "./in-columns.ts";
 import { namesOf, type Names } from "./names.ts";
@@ -63,16 +63,19 @@ function halves({ kit: { under, over }, warmth }: PlannedBerth): string {
   return `${told(under, warmth?.under)} / ${told(over, warmth?.over)}`;
 }
 
-function headMark({ hang, setBy, sleeper }: PlannedBerth, camp: Camp, names: Names): string {
+function headMark(berth: PlannedBerth, camp: Camp, names: Names): string {
+  const { setBy, sleeper } = berth;
+  const { headHeightM } = handMarks(berth);
   const setter = camp.sleepers.find(({ id }) => id === setBy);
-  const up = handLength(hang.head.strapHeightM);
+  const up = handLength(headHeightM);
   if (setter === undefined) return up;
-  const mark = `${up}, ${shortBodyMark(hang.head.strapHeightM, setter.statureM)}`;
+  const mark = `${up}, ${shortBodyMark(headHeightM, setter.statureM)}`;
   return setBy === sleeper ? mark : `${mark} *${fencedName(names.sleeper(setBy))}`;
 }
 
-function footMark({ hang, groundKnown }: PlannedBerth): string {
-  const over = toHandStep(hang.levelFootOverHeadM);
+function footMark(berth: PlannedBerth): string {
+  const { footOverHeadM, footHeightM } = handMarks(berth);
+  const over = toHandStep(footOverHeadM);
   const level = over === 0 ? "level" : `${handDifference(Math.abs(over))} ${over > 0 ? "higher" : "lower"}`;
-  return groundKnown ? `${level} (${handLength(hang.foot.strapHeightM)} up)` : level;
+  return berth.groundKnown ? `${level} (${handLength(footHeightM)} up)` : level;
 }

@@ -1,3 +1,4 @@
+import { handMarks } from "@nightspan/core";
 import { berthSteps, cardScene, pocketTables } from "@nightspan/drawing";
 import { describe, expect, it } from "vitest";
 import { planOf } from "../examples.fixture.ts";
@@ -40,8 +41,9 @@ describe.each([
 
   it("hang as the pocket table says for that count", () => {
     const row = rows.find(({ steps }) => steps === STATED);
-    expect(row?.hung?.head.strapHeightM).toBeCloseTo(berth.hang.head.strapHeightM, 6);
-    expect(row?.hung?.foot.strapHeightM).toBeCloseTo(berth.hang.foot.strapHeightM, 6);
-    expect(row?.hung?.head.strapLengthM).toBeCloseTo(berth.hang.head.strapLengthM, 6);
+    const marks = handMarks(berth);
+    expect(row?.hung?.head.strapHeightM).toBeCloseTo(marks.headHeightM, 6);
+    expect(row?.hung?.foot.strapHeightM).toBeCloseTo(marks.footHeightM, 6);
+    expect(row?.hung?.head.strapLengthM).toBeCloseTo(marks.headStrapM, 6);
   });
 });

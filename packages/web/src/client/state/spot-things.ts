@@ -1,4 +1,4 @@
-import { degrees, inDegrees, type AsHung, type Camp, type PlannedBerth } from "@nightspan/core";
+import { degrees, handMarks, inDegrees, type AsHung, type Camp, type PlannedBerth } from "@nightspan/core";
 
 /** What somebody can tell on the spot: how the sit was, one of a few answers, or a number. */
 export type SpotThing = "sit" | ChoiceThing | NumberThing;
@@ -93,12 +93,12 @@ export const NUMBERS: Readonly<Record<NumberThing, NumberKind>> = {
   },
   "head-height": {
     ...HEIGHT,
-    start: ({ berth }) => toFive(berth.hang.head.strapHeightM * 100),
+    start: ({ berth }) => toFive(handMarks(berth).headHeightM * 100),
     found: (cm) => ({ head: { strapHeightM: cm / 100 } }),
   },
   "foot-height": {
     ...HEIGHT,
-    start: ({ berth }) => toFive(berth.hang.foot.strapHeightM * 100),
+    start: ({ berth }) => toFive(handMarks(berth).footHeightM * 100),
     found: (cm) => ({ foot: { strapHeightM: cm / 100 } }),
   },
   "head-angle": {

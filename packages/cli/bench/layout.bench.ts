@@ -14,7 +14,8 @@ import { OPEN_WOOD, stemMap, type StemMap } from "./stem-map.fixture.ts";
  * The layout search beside the solver's own defaults on pairwise rows, in one run.
  *
  * Both sides get the same places and conflicts, build their own model and go through both stages: how
- * many, then for how little. Loading the solver is left out. Median of N rounds (argument, 5 unless said).
+ * many, then for how little. Loading the solver is left out. Median of N rounds (argument, 5 unless said). Ends with code 1
+ * where ours has no proof, the two answers differ or the ratio is below what is wanted.
  */
 const rounds = Math.max(1, Number(process.argv[2] ?? 5) || 5);
 
@@ -161,6 +162,8 @@ function show(row: Row): void {
     `  solver's defaults      ${ms(row.defaultsMs)} ms   ${other.placed} placed, ${other.cost} units`,
   );
   console.log(`  ratio                  ${row.ratio.toFixed(1)} (wanted ${row.wanted})`);
+  const isSame = answer.placed === other.placed && answer.cost === other.cost;
+  if (!(row.ratio >= row.wanted && answer.proven && isSame)) process.exitCode = 1;
 }
 
 const highs = await loadHighs();

@@ -15,7 +15,7 @@ async function main(): Promise<void> {
   const opened = readCamp(readFileSync(DEMO, "utf8"));
   if (!opened.ok) throw new Error("the demo camp does not open");
   const { camp } = opened.value;
-  const planned = await planWithSolver(camp, () => undefined);
+  const planned = await planWithSolver(camp);
   if (!planned.ok) throw new Error("the demo camp is not planned");
   const words = { labels, measure };
   const scene = mapSheetScene(planned.value, camp, { words, widthPx: 1200, heightPx: 640 });

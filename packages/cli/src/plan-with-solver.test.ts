@@ -33,7 +33,7 @@ function planted(rows: number, people: number): Camp {
 }
 
 async function planned(camp: Camp): Promise<Plan> {
-  const plan = await planWithSolver(camp, () => undefined);
+  const plan = await planWithSolver(camp);
   if (!plan.ok) throw new Error(JSON.stringify(plan.refusals));
   return plan.value;
 }
@@ -59,8 +59,10 @@ describe("planning with the solver loaded when it is asked for", () => {
 
   it("passes on what goes wrong for another reason", async () => {
     const camp = planted(8, 12);
-    const broken = planWithSolver(camp, () => {
-      throw new Error("told nobody");
+    const broken = planWithSolver(camp, {
+      onIncumbent: () => {
+        throw new Error("told nobody");
+      },
     });
     await expect(broken).rejects.toThrow("told nobody");
   });

@@ -8,6 +8,7 @@ import {
   type Plan,
   type PlanBefore,
   type PlanRepair,
+  type PlanTools,
 } from "@nightspan/core";
 import { ENGINE } from "@nightspan/edge";
 
@@ -15,14 +16,17 @@ import { ENGINE } from "@nightspan/edge";
  * Plans without the solver loaded, which small camps never ask for. The first question to it ends that, before any work
  * that is not needed to put the question; then the solver is loaded and the camp planned with it.
  */
-export async function planWithSolver(camp: Camp, onIncumbent: (plan: Plan) => void): Promise<Outcome<Plan>> {
-  return loadedWhenAsked((solver) => planCamp(camp, { engine: ENGINE, solver, onIncumbent }));
+export async function planWithSolver(camp: Camp, told: Told = {}): Promise<Outcome<Plan>> {
+  return loadedWhenAsked((solver) => planCamp(camp, { engine: ENGINE, solver, ...told }));
 }
 
 /** The least change that mends a plan, beside the camp planned anew. */
 export async function repairWithSolver(before: PlanBefore, camp: Camp): Promise<Outcome<PlanRepair>> {
   return loadedWhenAsked((solver) => repairPlan(before, camp, { engine: ENGINE, solver }));
 }
+
+/** What a plan on the way is told to. */
+type Told = Pick<PlanTools, "onIncumbent" | "onPairs">;
 
 async function loadedWhenAsked<T>(work: (solver: LinearSolver) => T): Promise<T> {
   try {

@@ -33,7 +33,7 @@ export async function berthCommand(options: BerthOptions, io: Io): Promise<ExitC
   const asked = campAsked(options);
   if (!asked.ok) return tellRefusals("berth", asked.refusals, io);
   const { camp } = asked.value;
-  const planned = await planWithSolver(camp, () => undefined);
+  const planned = await planWithSolver(camp);
   if (!planned.ok) return tellRefusals("berth", planned.refusals.map(byOption), io);
   if (options.json === true) io.out(writePlan(planFile(planned.value)));
   else tellSummary(tonightLines(planned.value, camp), io);

@@ -25,6 +25,15 @@ describe("plan", () => {
     await expect(out).toMatchFileSnapshot("../../golden/demo-summary.txt");
   });
 
+  it("tells a person who watches how far it is, pairs first, and no verdict before the end", async () => {
+    const { out, err } = await ran(["plan", DEMO], { watched: true });
+    const told = lines(err);
+    expect(told[0]).toBe("Preliminary: pairs of trees for 14 of 14. Hangs are not all worked out.");
+    expect(told).toContain("Searching: 14 of 14 have a berth so far.");
+    expect(err).not.toMatch(/no rule broken|look again|do not hang/);
+    expect(out).toBe((await ran(["plan", DEMO])).out);
+  });
+
   it("fits people out from the store where there is no ground", async () => {
     const { code, out } = await ran(["plan", "examples/store.camp.json"]);
     await expect(out).toMatchFileSnapshot("../../golden/store-summary.txt");

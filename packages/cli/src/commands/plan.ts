@@ -8,6 +8,7 @@ import {
   type Plan,
   type PlanBefore,
   type PlanRepair,
+  type PlanTools,
 } from "@nightspan/core";
 import { planFile, readCamp, summaryLines, writePlan, type SummaryOptions } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
@@ -100,9 +101,21 @@ export function exitOf({ verdict, placed, asked, fit }: Plan): ExitCode {
 }
 
 /** How far the search is, for a person who watches. */
-function progress(io: Io): (plan: Plan) => void {
-  return ({ placed, asked }) => {
-    if (io.watched) io.err(`Searching: ${placed} of ${asked} have a berth so far.\n`);
+function progress(io: Io): Pick<PlanTools, "onIncumbent" | "onPairs"> {
+  if (!io.watched) return {};
+  let last = "";
+  const tell = (line: string): void => {
+    if (line !== last) io.err(line);
+    last = line;
+  };
+  return {
+    onPairs: ({ pairs, asked }) => {
+      const so = Math.min(pairs.length, asked);
+      tell(`Preliminary: pairs of trees for ${so} of ${asked}. Hangs are not all worked out.\n`);
+    },
+    onIncumbent: ({ placed, asked }) => {
+      tell(`Searching: ${placed} of ${asked} have a berth so far.\n`);
+    },
   };
 }
 

@@ -17,13 +17,13 @@ export interface NewFile {
 
 /**
  * Writes files whole or not at all: each to a temporary file beside its place, flushed, and only when all are
- * there renamed into place. An interrupt from the keyboard waits until that is done.
+ * there renamed into place. An interrupt from the keyboard, or a wish to end, waits until that is done.
  */
 export function writeFiles(files: readonly NewFile[]): void {
   const wait = () => {
     process.exitCode = INTERRUPTED;
   };
-  process.on("SIGINT", wait);
+  for (const signal of WAITING) process.on(signal, wait);
   const staged: { readonly temporary: string; readonly path: string }[] = [];
   try {
     for (const file of files) staged.push({ temporary: stage(file), path: file.path });
@@ -32,9 +32,11 @@ export function writeFiles(files: readonly NewFile[]): void {
     for (const { temporary } of staged) rmSync(temporary, { force: true });
     throw error;
   } finally {
-    process.off("SIGINT", wait);
+    for (const signal of WAITING) process.off(signal, wait);
   }
 }
+
+const WAITING = ["SIGINT", "SIGTERM"] as const;
 
 /** The code of a shell for a program that was interrupted. */
 const INTERRUPTED = 130;

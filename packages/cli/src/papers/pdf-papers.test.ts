@@ -32,7 +32,7 @@ beforeAll(async () => {
   const opened = readCamp(exampleText("demo"));
   if (!opened.ok) throw new Error("the demo camp does not open");
   camp = opened.value.camp;
-  const planned = await planWithSolver(camp, () => undefined);
+  const planned = await planWithSolver(camp);
   if (!planned.ok) throw new Error("the demo camp is not planned");
   plan = planned.value;
   made = await pdfPapers(plan, camp);

@@ -56,6 +56,8 @@ export interface ChooseInput {
   readonly solver?: LinearSolver;
   /** Told of layouts on the way; not above a hundred people, where working out their hangs costs more than the search. */
   readonly onIncumbent?: (chosen: ChosenBerths) => void;
+  /** Told of the places of every layout on the way, however many people. */
+  readonly onPlaces?: (places: readonly number[]) => void;
 }
 
 /**
@@ -92,6 +94,8 @@ export function askEverywhere({ allowed, desk }: Asked, classes: ReadonlySet<num
 }
 
 function tell(input: ChooseInput, search: BerthSearch): void {
+  const { pinned = [] } = input;
+  input.onPlaces?.([...search.chosen, ...pinned].map(({ place }) => place));
   if (input.onIncumbent === undefined || search.placed > MOST_TOLD) return;
   const chosen = seated(input, search, { refusing: new Set(), quick: true });
   if (chosen !== undefined) input.onIncumbent(chosen);

@@ -11,6 +11,8 @@ export interface ChooseTools {
   readonly solver?: LinearSolver;
   readonly engine: string;
   readonly onIncumbent?: (work: Work, chosen: ChosenBerths) => void;
+  /** Told of the places of layouts on the way, whatever hangs there. */
+  readonly onPlaces?: (places: readonly number[]) => void;
 }
 
 /** A layout, and the camp it is of: with the spare berths that could be kept. */
@@ -37,11 +39,18 @@ export function chooseLayout(prepared: PreparedCamp, tools: ChooseTools): Chosen
   return spared === prepared || isFull ? layout : chosenIn(prepared, tools);
 }
 
-function chosenIn(prepared: PreparedCamp, { engine, solver, onIncumbent }: ChooseTools): ChosenLayout {
+function chosenIn(
+  prepared: PreparedCamp,
+  { engine, solver, onIncumbent, onPlaces }: ChooseTools,
+): ChosenLayout {
   const work = workOf(prepared, engine);
   const told = onIncumbent && ((chosen: ChosenBerths) => onIncumbent(work, chosen));
   const input = chooseInputOf(work, solver);
-  return { work, chosen: chooseBerths({ ...input, ...(told === undefined ? {} : { onIncumbent: told }) }) };
+  const telling = {
+    ...(told === undefined ? {} : { onIncumbent: told }),
+    ...(onPlaces === undefined ? {} : { onPlaces }),
+  };
+  return { work, chosen: chooseBerths({ ...input, ...telling }) };
 }
 
 /** The camp with so many more to place as berths can be kept free while everybody who has kit lies somewhere. */

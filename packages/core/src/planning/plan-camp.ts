@@ -1,6 +1,7 @@
 import { succeed, type Outcome } from "../outcome/outcome.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { Plan } from "../plan/plan.ts";
+import { firstPairs, pairsAt, type FirstPairs } from "./first-pairs.ts";
 import { withAlternatives } from "./alternatives/with-alternatives.ts";
 import { chooseLayout } from "./choose-layout.ts";
 import type { LinearSolver } from "./linear-solver.ts";
@@ -14,6 +15,8 @@ export interface PlanTools {
   readonly engine: string;
   /** Told of each plan that is better than the one before, tarps not yet pitched; not above a hundred people placed. */
   readonly onIncumbent?: (plan: Plan) => void;
+  /** Told at once, and of every better choice, which pairs of trees are spoken for before hangs are worked out. */
+  readonly onPairs?: (found: FirstPairs) => void;
 }
 
 /**
@@ -30,9 +33,13 @@ export interface PlanTools {
  * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
  */
 export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
-  const { onIncumbent, ...rest } = tools;
-  const { work, chosen } = chooseLayout(prepareCamp(camp), {
+  const { onIncumbent, onPairs, ...rest } = tools;
+  const prepared = prepareCamp(camp, onPairs && ((ground) => onPairs(firstPairs(camp, ground))));
+  const { work, chosen } = chooseLayout(prepared, {
     ...rest,
+    ...(onPairs === undefined
+      ? {}
+      : { onPlaces: (places) => onPairs(pairsAt(camp.sleepers.length, prepared.ground, places)) }),
     ...(onIncumbent === undefined
       ? {}
       : { onIncumbent: (so, far) => onIncumbent(planOf({ ...so, isInterim: true }, far)) }),

@@ -40,7 +40,9 @@ export interface PinnedSeat {
   readonly kit: DealtKit;
 }
 
-export function prepareCamp(camp: Camp): PreparedCamp {
+export function prepareCamp(camp: Camp, onPlaces?: (places: CampPlaces) => void): PreparedCamp {
+  const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
+  onPlaces?.(found);
   const deal = dealKit(
     camp.sleepers,
     camp.kit,
@@ -48,7 +50,6 @@ export function prepareCamp(camp: Camp): PreparedCamp {
     camp.night,
     coldestAirOf(camp),
   );
-  const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
   const { kept, refused, ground } = judgePins(camp, deal, found);
   return preparedFor({ camp, deal, ground, pinsRefused: refused }, kept);
 }

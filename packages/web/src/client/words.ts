@@ -265,6 +265,10 @@ export const WORDS = {
   planning: {
     stale: "From before your change.",
     working: "Looking for berths.",
+    preliminary:
+      "Preliminary: pairs of trees for {pairs} of {asked}. Nobody has worked out how they hang there.",
+    preliminaryMap: "Preliminary pairs of trees: no hang is worked out",
+    notYet: "Preliminary",
     proving: "Every berth is found. Looking whether another choice is better.",
     stop: "Stop",
     stopped: "Stopped before the end. A better choice of trees may exist.",

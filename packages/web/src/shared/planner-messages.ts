@@ -1,4 +1,4 @@
-import type { Outcome, Plan, PlanRepair } from "@nightspan/core";
+import type { FirstPairs, Outcome, Plan, PlanRepair } from "@nightspan/core";
 import type { CampDocument } from "@nightspan/edge";
 
 /** What the page asks of the planning worker. `id` tells answers apart; a newer one replaces an older. */
@@ -11,8 +11,9 @@ export type PlannerRequest =
   /** Solves a small program of known optimum through the solver that plans use. */
   | { readonly kind: "prove"; readonly id: number };
 
-/** What the worker answers. An incumbent is a whole plan whose proof is still under way. */
+/** What the worker answers. Pairs are spoken for before any hang is worked out there. An incumbent is a whole plan whose proof is still under way. */
 export type PlannerReply =
+  | { readonly kind: "pairs"; readonly id: number; readonly found: FirstPairs }
   | { readonly kind: "incumbent"; readonly id: number; readonly plan: Plan }
   | { readonly kind: "plan"; readonly id: number; readonly outcome: Outcome<Plan>; readonly solved: boolean }
   | { readonly kind: "explained"; readonly id: number; readonly plan: Plan }

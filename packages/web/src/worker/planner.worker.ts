@@ -33,6 +33,7 @@ async function plan(id: number, document: unknown): Promise<void> {
   const { value: outcome, solved } = await withSolver(isLarge(camp), (solver): Outcome<Plan> =>
     planCamp(camp, {
       engine: ENGINE,
+      onPairs: (found) => post({ kind: "pairs", id, found }),
       onIncumbent: (found) => post({ kind: "incumbent", id, plan: found }),
       ...(solver === undefined ? {} : { solver }),
     }),

@@ -2,6 +2,7 @@ import { answer, planRefusals } from "../state/plan-store.ts";
 import { opened } from "../state/camp-store.ts";
 import { picked } from "../state/map-look.ts";
 import { CampMap } from "../map/camp-map.tsx";
+import { PreliminaryMap } from "../map/preliminary-map.tsx";
 import { MapSheet } from "../map/map-sheet.tsx";
 import { LinkButton } from "../ui/link-button.tsx";
 import { RefusalList } from "../ui/refusal-list.tsx";
@@ -18,7 +19,7 @@ export function MapPage() {
     <CampFrame page="map">
       <h2 class="hidden">{WORDS.map.title}</h2>
       <div class={picked.value === undefined ? "map-page" : "map-page map-page-picked"}>
-        {now === undefined ? <div class="map-window" /> : <CampMap now={now} />}
+        {now === undefined ? <PreliminaryMap /> : <CampMap now={now} />}
         <section class="sheet" key={sheetKey()}>
           <RefusalList refusals={planRefusals.value} />
           {now === undefined ? <Working /> : <MapSheet now={now} />}

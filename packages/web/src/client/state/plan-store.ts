@@ -1,4 +1,4 @@
-import type { Camp, Plan, Refusal } from "@nightspan/core";
+import type { Camp, FirstPairs, Plan, Refusal } from "@nightspan/core";
 import { computed, effect, signal } from "@preact/signals";
 import { campId, opened } from "./camp-store.ts";
 import { showMistake } from "./mistake.ts";
@@ -25,6 +25,8 @@ export const answer = computed(() =>
   lastAnswer.value?.campId === campId.value ? lastAnswer.value : undefined,
 );
 export const work = signal<Work>({ state: "rest" });
+/** Pairs spoken for on the way to a first plan of the camp in hand; gone as soon as there is one. */
+export const firstPairs = signal<FirstPairs | undefined>(undefined);
 /** Why the camp in hand cannot be planned. */
 export const planRefusals = signal<readonly Refusal[]>([]);
 
@@ -36,17 +38,25 @@ let asked: { readonly id: number; readonly camp: Camp; readonly campId: string |
 const planner = new Planner(
   () => new Worker(new URL("../../worker/planner.worker.ts", import.meta.url), { type: "module" }),
   {
-    started: () => (work.value = { state: "working", since: performance.now(), proving: false }),
+    started: () => {
+      firstPairs.value = undefined;
+      work.value = { state: "working", since: performance.now(), proving: false };
+    },
+    pairs: (id, found) => {
+      if (asked?.id === id && work.value.state === "working" && !work.value.proving) firstPairs.value = found;
+    },
     incumbent: (id, plan) => {
       if (!put(id, plan)) return;
       work.value = { state: "working", since: performance.now(), proving: true };
     },
     answered: (id, outcome) => {
       if (outcome.ok) put(id, outcome.value);
+      firstPairs.value = undefined;
       planRefusals.value = outcome.ok ? [] : outcome.refusals;
       work.value = { state: "rest" };
     },
     mistaken: (details) => {
+      firstPairs.value = undefined;
       work.value = { state: "rest" };
       showMistake(details);
     },
@@ -55,6 +65,7 @@ const planner = new Planner(
 
 function put(id: number, plan: Plan): boolean {
   if (asked?.id !== id) return false;
+  firstPairs.value = undefined;
   lastAnswer.value = { plan, camp: asked.camp, campId: asked.campId };
   return true;
 }

@@ -37,6 +37,7 @@ function setUp() {
     },
     {
       started: (id) => told.push(`started ${id}`),
+      pairs: (id, { pairs }) => told.push(`pairs ${id}: ${pairs.length}`),
       incumbent: (id) => told.push(`incumbent ${id}`),
       answered: (id) => told.push(`answered ${id}`),
       mistaken: (details) => told.push(`mistaken ${details}`),
@@ -73,6 +74,20 @@ describe("planner", () => {
     workers[0]?.reply({ kind: "plan", id: 2, outcome: refused, solved: false });
     expect(told).toEqual(["started 1", "started 2", "answered 2"]);
     expect(workers).toHaveLength(1);
+  });
+
+  it("passes on pairs and plans on the way, of the newest camp alone", () => {
+    const { planner, workers, told } = setUp();
+    const found = { asked: 2, pairs: [["A", "B"]] } as const;
+    planner.plan(camp("old"));
+    vi.advanceTimersByTime(100);
+    workers[0]?.reply({ kind: "pairs", id: 1, found });
+    planner.plan(camp("new"));
+    vi.advanceTimersByTime(100);
+    workers[0]?.reply({ kind: "pairs", id: 1, found });
+    workers[0]?.reply({ kind: "plan", id: 1, outcome: refused, solved: false });
+    workers[0]?.reply({ kind: "pairs", id: 2, found });
+    expect(told).toEqual(["started 1", "pairs 1: 1", "started 2", "pairs 2: 1"]);
   });
 
   it("ends a worker that stays long at an outdated camp", () => {

@@ -1,4 +1,4 @@
-import type { Outcome, Plan } from "@nightspan/core";
+import type { FirstPairs, Outcome, Plan } from "@nightspan/core";
 import type { CampDocument } from "@nightspan/edge";
 import type { PlannerReply, PlannerRequest } from "../../shared/planner-messages.ts";
 
@@ -14,6 +14,8 @@ export interface WorkerLike {
 export interface PlannerHandlers {
   /** A worker has begun on this request. */
   readonly started: (id: number) => void;
+  /** Pairs of trees that are spoken for, whose hangs nobody has worked out. */
+  readonly pairs: (id: number, found: FirstPairs) => void;
   /** A whole plan whose proof is still under way. */
   readonly incumbent: (id: number, plan: Plan) => void;
   readonly answered: (id: number, outcome: Outcome<Plan>) => void;
@@ -103,8 +105,10 @@ export class Planner {
 
   #receive(reply: PlannerReply): void {
     const newest = reply.id === this.#lastId;
-    if (reply.kind === "incumbent") {
-      if (newest) this.#handlers.incumbent(reply.id, reply.plan);
+    if (reply.kind === "pairs" || reply.kind === "incumbent") {
+      if (!newest) return;
+      if (reply.kind === "pairs") this.#handlers.pairs(reply.id, reply.found);
+      else this.#handlers.incumbent(reply.id, reply.plan);
       return;
     }
     clearTimeout(this.#patienceTimer);

@@ -1,13 +1,17 @@
 import { useMemo } from "preact/hooks";
 import { treeTag, unlookedEnds } from "../state/camp-names.ts";
-import { answer, type Answer } from "../state/plan-store.ts";
+import { answer, work, type Answer } from "../state/plan-store.ts";
 import { fill, WORDS } from "../words.ts";
 import { VerdictWord } from "./verdict-plate.tsx";
 
 /** The verdict of the whole camp, and at what to look. */
 export function CampVerdict() {
   const now = answer.value;
-  return now === undefined ? null : <AnswerVerdict now={now} />;
+  if (now === undefined) return null;
+  const isOnTheWay = work.value.state === "working" && work.value.proving;
+  // What a better choice may replace is never called free of faults.
+  if (isOnTheWay && now.plan.verdict === "clear") return <p class="note soft">{WORDS.planning.notYet}</p>;
+  return <AnswerVerdict now={now} />;
 }
 
 function AnswerVerdict({ now }: { readonly now: Answer }) {

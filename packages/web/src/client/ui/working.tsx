@@ -1,7 +1,7 @@
 import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { ask, stale, stopPlanning, work } from "../state/plan-store.ts";
-import { WORDS } from "../words.ts";
+import { ask, firstPairs, stale, stopPlanning, work } from "../state/plan-store.ts";
+import { fill, WORDS } from "../words.ts";
 import { Button } from "./button.tsx";
 
 const QUIET_MS = 400;
@@ -14,7 +14,20 @@ export function Working() {
       {stale.value ? <p class="stale note">{WORDS.planning.stale}</p> : null}
       {now.state === "working" ? <Running proving={now.proving} /> : null}
       {now.state === "stopped" ? <Stopped /> : null}
+      <Preliminary />
     </>
+  );
+}
+
+/** For how many there are pairs of trees already: shown at once, and no verdict. */
+function Preliminary() {
+  const found = firstPairs.value;
+  if (found === undefined) return null;
+  const { pairs, asked } = found;
+  return (
+    <p class="stale note" role="status">
+      {fill(WORDS.planning.preliminary, { pairs: Math.min(pairs.length, asked), asked })}
+    </p>
   );
 }
 

@@ -9,6 +9,7 @@ import { UNITS_PER_M } from "./cost-terms.ts";
 import { berthBurden, MOST_WEIGHED } from "./deal-berths.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import { searchExchanged } from "./wish-exchange.ts";
+import { changedPlaces } from "./wish-search.ts";
 import type { GroupSearch, GroupSearchInput, SearchKind } from "./group-types.ts";
 import { leastByTrying } from "./wish-exact.ts";
 import type { WishSearchInput } from "./wish-state.ts";
@@ -92,7 +93,7 @@ export interface WishTask {
   readonly people: readonly Claimant[];
   readonly serves: (person: number, place: number) => boolean;
   readonly highestStrapM: (person: number, place: number) => number;
-  /** What all of them cost at least; where more is left and people are few, every way is tried [units]. */
+  /** What all of them cost at least; where more is left and people are few, every way is tried [units]. Absent: be quick. */
   readonly atLeast?: number;
 }
 
@@ -135,8 +136,10 @@ export function placesByWish(task: WishTask, start: Int32Array): PlacesByWish {
     serves: task.serves,
     burden: people.length > MOST_WEIGHED ? () => 0 : (person, place) => burdenOf(task, person, place),
   };
+  // A layout on the way has no proof: people only change places.
+  if (task.atLeast === undefined) return { ...changedPlaces(input), isLeast: false };
   const found = searchExchanged(input, task.atLeast);
-  if (task.atLeast === undefined || found.units <= task.atLeast) return { ...found, isLeast: false };
+  if (found.units <= task.atLeast) return { ...found, isLeast: false };
   const least = leastByTrying(input, found);
   return { ...(least ?? found), isLeast: least !== undefined };
 }

@@ -139,14 +139,18 @@ function seated(input: ChooseInput, found: BerthSearch, seating: Seating): Chose
   const people = claimants(input, found);
   const ways = seating.quick || people.length > MOST_TOLD || !mindsMore(people, input.people) ? 1 : WAYS;
   let best: Dealt | undefined;
+  let atLeast = 0;
   for (let way = 0; way < ways; way++) {
     const dealt = dealtOut(input, found, people, { ...seating, way });
     if (dealt === undefined) return undefined;
+    // Each way may have proven something; all of it holds for every layout.
+    atLeast = Math.max(atLeast, dealt.search.lowerBoundUnits);
     if (best === undefined || dealt.units < best.units || dealt.isLeast) best = dealt;
-    if (best.isLeast) break;
+    if (best.isLeast || best.units <= atLeast + unitsOf(input.pinned, input.costUnits)) break;
   }
   if (best === undefined) return undefined;
-  const { search, placeOf } = best;
+  const { placeOf } = best;
+  const search = { ...best.search, lowerBoundUnits: atLeast };
   const seats = people.map(({ classIndex, kit }, person) => ({
     place: placeOf[person] ?? -1,
     classIndex,
@@ -169,7 +173,7 @@ export function withPinned(
 ): ChosenBerths {
   const { pinned = [], costUnits } = input;
   if (pinned.length === 0) return { search, seats };
-  const units = pinned.reduce((sum, { place }) => sum + (costUnits[place] ?? 0), 0);
+  const units = unitsOf(pinned, costUnits);
   const all = [...seats, ...pinned].sort((a, b) => a.place - b.place);
   return {
     search: {
@@ -182,6 +186,10 @@ export function withPinned(
     },
     seats: all,
   };
+}
+
+function unitsOf(seats: readonly Seat[] = [], costUnits: Float64Array): number {
+  return seats.reduce((sum, { place }) => sum + (costUnits[place] ?? 0), 0);
 }
 
 /** Ways to lay groups out at first. */
@@ -211,7 +219,7 @@ function dealtOut(
   // Who keeps a place is looked at with all others, and moved by nobody: no place is allowed to them.
   const { pinned = [] } = input;
   const everybody = [...people, ...pinned];
-  const ofPinned = pinned.reduce((sum, { place }) => sum + (input.costUnits[place] ?? 0), 0);
+  const ofPinned = unitsOf(pinned, input.costUnits);
   const classOf = (person: number): number => everybody[person]?.classIndex ?? -1;
   const wished = placesByWish(
     {

@@ -1,4 +1,4 @@
-import type { Camp, Plan, PlannedBerth, Sleeper } from "@nightspan/core";
+import type { Camp, Plan, PlannedBerth, Sleeper, Tree } from "@nightspan/core";
 import { lookedAtOnTheDay } from "../map/tree-state.ts";
 import { berthSteps, type BerthSteps } from "./berth-steps.ts";
 
@@ -10,6 +10,8 @@ export interface EndFacts {
   readonly dbhAssumed: boolean;
   readonly species?: string;
   readonly lookedAt: boolean;
+  /** Somebody looked, but not on the day of the camp. */
+  readonly seenBefore?: true;
   /** Who looked on the day. */
   readonly lookedBy?: string;
 }
@@ -44,6 +46,11 @@ function person(camp: Camp, id: string): Sleeper {
   return found;
 }
 
+function lookOf(counts: boolean, look: Tree["lookedAt"]): Pick<EndFacts, "lookedBy" | "seenBefore"> {
+  if (look === undefined) return {};
+  return counts ? { lookedBy: look.by } : { seenBefore: true };
+}
+
 function endFacts(camp: Camp, { pair: pairId }: PlannedBerth, id: string): EndFacts {
   const tree = camp.ground?.trees.find((one) => one.id === id);
   if (tree !== undefined && pairId === undefined) {
@@ -54,7 +61,7 @@ function endFacts(camp: Camp, { pair: pairId }: PlannedBerth, id: string): EndFa
       dbhM: tree.dbhM,
       dbhAssumed: false,
       lookedAt: looked,
-      ...(looked && tree.lookedAt !== undefined ? { lookedBy: tree.lookedAt.by } : {}),
+      ...lookOf(looked, tree.lookedAt),
       ...(tree.species === undefined ? {} : { species: tree.species }),
     };
   }
@@ -68,6 +75,6 @@ function endFacts(camp: Camp, { pair: pairId }: PlannedBerth, id: string): EndFa
     dbhM: pair.dbhM[end],
     dbhAssumed: pair.dbhAssumed,
     lookedAt: looked,
-    ...(looked && pair.lookedAt !== undefined ? { lookedBy: pair.lookedAt.by } : {}),
+    ...lookOf(looked, pair.lookedAt),
   };
 }

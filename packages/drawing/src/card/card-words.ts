@@ -57,9 +57,11 @@ export function allLookedAtText(plan: Plan, camp: Camp): TextItem {
 
 /** Which of the two trees still wants somebody to look at it. */
 export function notLookedText({ head, foot }: BerthFacts): TextItem | undefined {
-  const tags = [head, foot].filter(({ lookedAt }) => !lookedAt).map(({ tag }) => tag);
-  const [first, second] = tags;
+  const unseen = [head, foot].filter(({ lookedAt }) => !lookedAt);
+  const [first, second] = unseen.map(({ tag }) => tag);
   if (first === undefined) return undefined;
+  if (unseen.every(({ seenBefore }) => seenBefore))
+    return word("card.look-on-the-day", { tags: listed(unseen.map(({ tag }) => name(tag))) });
   if (second === undefined) return word("card.nobody-looked", { tag: name(first) });
   return word("card.nobody-looked-both", { first: name(first), second: name(second) });
 }

@@ -203,6 +203,7 @@ export const ENGLISH = {
   "card.tarp-covered": "All covered.",
   "card.tarp-open": "Not covered: {parts}.",
   "card.tarp-lower": "Not covered: {parts}; lower {by}.",
+  "card.look-on-the-day": "at {tags}, on the day of the camp",
   "card.nobody-looked": "nobody has looked at {tag}",
   "card.nobody-looked-both": "nobody has looked at {first} and {second}",
   "card.looked-and-not-checked": "{looked}. {unchecked}",

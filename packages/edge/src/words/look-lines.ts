@@ -6,12 +6,46 @@ import { sayFinding } from "./say-finding.ts";
 export function lookLines(plan: Plan, names: Names): readonly string[] {
   const open = everyFinding(plan).filter(({ verdict }) => verdict === "look-again");
   const unseen = open.filter(({ rule }) => rule === "tree.looked-at" || rule === "tree.above-looked-at");
-  const tags = [...new Set(unseen.map(({ subject }) => names.tree(subject.slice("tree/".length))))];
-  const first =
-    tags.length === 0 ? [] : [`Nobody has looked at ${tags.join(", ")}: trunk, roots and what is above.`];
+  const trees = [...new Set(unseen.map(({ subject }) => subject.slice("tree/".length)))];
   const others = open.filter((finding) => !unseen.includes(finding) && !ELSEWHERE.has(finding.rule));
-  return [...first, ...grouped(others, plan, names)];
+  return [...unseenLines(trees, plan, names), ...grouped(others, plan, names)];
 }
+
+/** Trees nobody has looked at, and those whose look does not count on this day. */
+function unseenLines(trees: readonly string[], plan: Plan, names: Names): readonly string[] {
+  const before = trees.filter((id) => names.seenOn?.(id) !== undefined);
+  const never = trees.filter((id) => !before.includes(id));
+  return [
+    ...inParts("Nobody has looked at", never, plan, names),
+    ...inParts("Look again on the day, for an earlier look does not count:", before, plan, names),
+  ];
+}
+
+/** One line where the tags are few; else a line for every ten berths, which lie near one another. */
+function inParts(lead: string, trees: readonly string[], { berths }: Plan, names: Names): readonly string[] {
+  if (trees.length === 0) return [];
+  const told = (ids: readonly string[]): string => ids.map((id) => names.tree(id)).join(", ");
+  const what = "trunk, roots and what is above.";
+  if (trees.length <= MOST_TAGS) {
+    return [lead.endsWith(":") ? `${lead} ${told(trees)}.` : `${lead} ${told(trees)}: ${what}`];
+  }
+  const parts = Array.from({ length: Math.ceil(berths.length / TEN) }, (_, part) => {
+    const some = berths.slice(part * TEN, part * TEN + TEN);
+    const theirs = new Set(some.flatMap(({ headTree, footTree }) => [headTree, footTree]));
+    return { some, ids: trees.filter((id) => theirs.has(id)) };
+  });
+  const rest = trees.filter((id) => !parts.some(({ ids }) => ids.includes(id)));
+  return [
+    `${lead.replace(/:$/, "")} ${trees.length} trees: ${what}`,
+    ...parts.flatMap(({ some, ids }) =>
+      ids.length === 0 ? [] : [`  ${berthNumbers(some.map(({ id }) => id))}: ${told(ids)}.`],
+    ),
+    ...(rest.length === 0 ? [] : [`  Others: ${told(rest)}.`]),
+  ];
+}
+
+const MOST_TAGS = 24;
+const TEN = 10;
 
 /** Told in a place of their own: halves of warmth in the line of their berth. */
 const ELSEWHERE: ReadonlySet<string> = new Set([
@@ -42,8 +76,21 @@ function grouped(findings: readonly Finding[], { berths }: Plan, names: Names): 
   }
   return [...berthsOf].map(([sentence, ids]) => {
     if (ids.length === 0 || berths.length < 2) return sentence;
-    return `${ids.length === 1 ? "Berth" : "Berths"} ${ids.join(", ")}: ${sentence}`;
+    const everybody = ids.length === berths.length && berths.length > 2;
+    return `${everybody ? "All berths" : berthNumbers(ids)}: ${sentence}`;
   });
+}
+
+/** "Berth 4", "Berths 1 to 7, 9": three in a row and more are told by their ends. */
+function berthNumbers(ids: readonly string[]): string {
+  const runs: string[][] = [];
+  for (const id of ids) {
+    const last = runs.at(-1);
+    if (last !== undefined && Number(id) === Number(last.at(-1)) + 1) last.push(id);
+    else runs.push([id]);
+  }
+  const told = runs.flatMap((run) => (run.length > 2 ? [`${run[0] ?? ""} to ${run.at(-1) ?? ""}`] : run));
+  return `${ids.length === 1 ? "Berth" : "Berths"} ${told.join(", ")}`;
 }
 
 function everyFinding(plan: Plan): readonly Finding[] {

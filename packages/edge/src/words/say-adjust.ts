@@ -50,12 +50,17 @@ const NEXT: Readonly<Record<Exclude<Adjustment["next"], "change">, string>> = {
 export function sayState({ seatHeightM, footRaiseM, head, foot }: HangState): string {
   const raise = `${centimetres(Math.abs(footRaiseM))} ${footRaiseM < 0 ? "below" : "above"} head end`;
   const straps = `straps ${angle(head.angle)} and ${angle(foot.angle)} below level`;
-  return `Seat ${centimetres(seatHeightM)} above the ground, foot end ${raise}, ${straps}.`;
+  const seat = seatHeightM > 0 ? `Seat ${centimetres(seatHeightM)} above the ground` : "Seat on the ground";
+  return `${seat}, foot end ${raise}, ${straps}.`;
 }
 
 /** "The seat is 38 cm, planned 45 cm." */
 export function sayOff({ quantity, planned, found }: AsHungOff): string {
   const told = quantity === "spanM" ? length : centimetres;
+  if (quantity === "seatHeightM" && found <= 0)
+    return `The seat is on the ground, planned ${told(planned)} above it.`;
+  if (quantity === "footRaiseM" && found < 0)
+    return `The foot end hangs ${told(-found)} below the head end, planned ${told(planned)} above it.`;
   return `${OFF[quantity]} ${told(found)}, planned ${told(planned)}.`;
 }
 

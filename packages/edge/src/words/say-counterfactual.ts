@@ -19,11 +19,14 @@ export function sayCounterfactual(told: Counterfactual, camp: Camp): string {
   );
 }
 
-/** What would change it, one line a change; where nothing gains anybody, that first. */
+/** What would change it, one line a change that gains somebody; those that gain nobody together in one line. */
 export function sayCounterfactuals(told: readonly Counterfactual[], camp: Camp): readonly string[] {
-  const lines = told.map((one) => sayCounterfactual(one, camp));
-  if (told.some(({ gained }) => gained > 0)) return lines;
-  return ["None of the changes looked at here gives anybody else a berth.", ...lines];
+  const names = namesOf(camp);
+  const gains = told.filter(({ gained }) => gained > 0);
+  const vain = told.filter(({ gained }) => gained === 0).map((one) => CONDITIONS[one.change](one, names));
+  const none = vain.length === 0 ? [] : [`Nobody more would have a berth ${vain.join("; ")}.`];
+  if (gains.length > 0) return [...gains.map((one) => sayCounterfactual(one, camp)), ...none];
+  return ["None of the changes looked at here gives anybody else a berth.", ...none];
 }
 
 type Say<T> = (told: Counterfactual, context: T) => string;

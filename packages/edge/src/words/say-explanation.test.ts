@@ -40,6 +40,10 @@ const CHANGES: Readonly<Record<ChangeKey, Partial<Counterfactual>>> = {
 };
 
 function told(change: ChangeKey, gained = 1): string {
+  return sayCounterfactual(counterfactual(change, gained), camp);
+}
+
+function counterfactual(change: ChangeKey, gained: number): Counterfactual {
   const base = {
     about: [],
     from: [],
@@ -50,7 +54,7 @@ function told(change: ChangeKey, gained = 1): string {
     proven: true,
     advice: true,
   } as const;
-  return sayCounterfactual({ ...base, ...CHANGES[change], change }, camp);
+  return { ...base, ...CHANGES[change], change };
 }
 
 describe("what would change it, in words", () => {
@@ -70,6 +74,13 @@ describe("what would change it, in words", () => {
     expect(told("hammocks-per-tree", 3)).toBe(
       "3 more would have a berth if a tree might carry 2 hammocks instead of 1. Ask Withyscar estate, camping terms.",
     );
+  });
+
+  it("tells all changes that gain nobody in one line", () => {
+    const vain = (["spokes", "reach"] as const).map((change) => counterfactual(change, 0));
+    const lines = sayCounterfactuals(vain, camp);
+    expect(lines).toHaveLength(2);
+    expect(lines[1]).toMatch(/^Nobody more would have a berth if hammocks .* tree; if somebody .*\.$/);
   });
 
   it("says so where no change looked at gains anybody", () => {

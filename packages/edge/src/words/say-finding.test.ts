@@ -166,6 +166,28 @@ describe("findings in words", () => {
     );
   });
 
+  it("never says of a figure that is not clear that it is at least, or at most, what it is not", () => {
+    const raise = { ...strap, rule: "foot.raise", sense: "at-least", limit: 0.15 } as const;
+    const said = (demand: number) => sayFinding(byRule({ ...raise, demand }, "look-again"), names);
+    expect(said(0.148)).toBe(
+      "The foot end hangs 0.15\u00a0m higher than the head end: just under the least, 0.15\u00a0m.",
+    );
+    expect(said(0.16)).toBe(
+      "The foot end hangs 0.16\u00a0m higher than the head end: close to the least, 0.15\u00a0m.",
+    );
+    expect(said(-0.27)).toBe(
+      "The foot end hangs 0.27\u00a0m lower than the head end: at least 0.15\u00a0m higher is needed.",
+    );
+    const seat = { ...strap, rule: "seat.height", sense: "at-least", limit: 0.35, demand: -0.15 } as const;
+    expect(sayFinding(byRule(seat, "look-again"), names)).toBe(
+      "The seat would lie on the ground: at least 0.35\u00a0m above it is needed.",
+    );
+    const falls = { ...raise, rule: "site.dead-tree-reach", demand: 7.42, limit: 6, about: ["A3"] } as const;
+    expect(sayFinding(byRule(falls, "look-again"), names)).toBe(
+      "From what may fall at A3 the berth is 7.42\u00a0m away: beyond the 6.00\u00a0m refused, but near.",
+    );
+  });
+
   it("tells how near a strength is, never the weight", () => {
     const plate = {
       ...strap,

@@ -2,7 +2,7 @@ import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
 import type { Names } from "./names.ts";
 import { SHELTER_SENTENCES } from "./say-shelter.ts";
 import { WARMTH_SENTENCES } from "./say-warmth.ts";
-import { angle, length, trunk, width } from "./quantities.ts";
+import { angle, day, length, trunk, width } from "./quantities.ts";
 import { findLimit, sayLimit } from "./say-limit.ts";
 
 /**
@@ -80,13 +80,12 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
     f.verdict === "clear"
       ? `The ${part(f)} grips ordinary bark by its own turns. On smooth wet bark take one more.`
       : `The ${part(f)} is steep enough to slip down ordinary bark. Take one turn more, or tie it above a swelling.`,
-  "seat.height": (f) => measured("The seat comes", f, length, "above the ground"),
-  "low-point.ground": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
+  "seat.height": (f) => aboveGround("The seat", "comes", f),
+  "low-point.ground": (f) => aboveGround("The lowest cloth", "comes", f),
   "low-point.cap": (f) => measured("The lowest cloth comes", f, length, "above the ground"),
-  "low-point.morning": (f) => measured("By morning the lowest cloth comes", f, length, "above the ground"),
-  "low-point.wet": (f) =>
-    measured("With straps of wet nylon the lowest cloth comes by morning", f, length, "above the ground"),
-  "foot.raise": (f) => measured("The foot end hangs", f, length, "higher than the head end"),
+  "low-point.morning": (f) => aboveGround("By morning the lowest cloth", "comes", f),
+  "low-point.wet": (f) => aboveGround("With straps of wet nylon the lowest cloth by morning", "comes", f),
+  "foot.raise": sayRaise,
   "hang.refused": (f) => `It cannot be hung here${f.about === undefined ? "" : `: ${f.about.join(", ")}`}.`,
   "tree.trunk-least": (f, names) => measured(`The trunk of ${tree(f, names)} is`, f, trunk, "thick"),
   "tree.trunk-unknown": (f, names) => `Nobody has measured the trunk of ${tree(f, names)}. Measure it.`,
@@ -117,8 +116,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
       ? `The span was stepped; it may be off by ${length(f.demand)}, and the hang allows that.`
       : "The span is not measured well enough. Step it out before you tie.",
   "span.window": sayWindow,
-  "site.dead-tree-reach": (f, names) =>
-    measured(`From what may fall at ${other(f, names)} the berth is`, f, length, "away"),
+  "site.dead-tree-reach": sayFalls,
   "site.overhead-reach": (f) =>
     measured(`From under ${item(f, "what hangs above")} the berth is`, f, length, "away"),
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
@@ -153,13 +151,32 @@ function isRule(text: string): text is RuleKey {
 function measured(lead: string, f: Told, unit: (value: number) => string, after = ""): string {
   const [demand, limit] = [unit(f.demand), unit(f.limit)];
   const what = `${lead} ${demand}${after === "" ? "" : ` ${after}`}`;
-  const beyond = f.sense === "at-most" ? f.demand > f.limit : f.demand < f.limit;
-  if (beyond && f.verdict !== "clear" && demand !== limit) {
-    return f.sense === "at-most"
-      ? `${what}: more than the ${limit} allowed.`
-      : `${what}: less than the ${limit} needed.`;
-  }
-  return `${what}, ${f.sense === "at-most" ? "at most" : "at least"} ${limit}.`;
+  const most = f.sense === "at-most";
+  if (f.verdict === "clear") return `${what}, ${most ? "at most" : "at least"} ${limit}.`;
+  const beyond = most ? f.demand > f.limit : f.demand < f.limit;
+  if (!beyond) return `${what}: close to the ${most ? "most" : "least"}, ${limit}.`;
+  if (demand === limit) return `${what}: just ${most ? "over the most" : "under the least"}, ${limit}.`;
+  return most ? `${what}: more than the ${limit} allowed.` : `${what}: less than the ${limit} needed.`;
+}
+
+/** A height of cloth; where it would come to lie on the ground there is no figure worth telling. */
+function aboveGround(what: string, does: string, f: Told): string {
+  if (f.demand <= 0)
+    return `${what} would lie on the ground: at least ${length(f.limit)} above it is needed.`;
+  return measured(`${what} ${does}`, f, length, "above the ground");
+}
+
+/** How much higher the foot end hangs, or how much lower. */
+function sayRaise(f: Told): string {
+  if (f.demand >= 0) return measured("The foot end hangs", f, length, "higher than the head end");
+  return `The foot end hangs ${length(-f.demand)} lower than the head end: at least ${length(f.limit)} higher is needed.`;
+}
+
+/** What may fall reaches its own height; where brittle tops fly further a second look is asked for. */
+function sayFalls(f: Told, names: Names): string {
+  const lead = `From what may fall at ${other(f, names)} the berth is`;
+  if (f.verdict !== "look-again" || f.demand <= f.limit) return measured(lead, f, length, "away");
+  return `${lead} ${length(f.demand)} away: beyond the ${length(f.limit)} refused, but near.`;
 }
 
 /** Where a figure would tell a person's weight, only how near it is. */
@@ -239,7 +256,11 @@ function distance(valueM: number): string {
 function sayLooked(where: "at" | "above"): Say {
   return (f, names) => {
     const by = f.about?.[0];
-    if (f.verdict !== "clear") return `Nobody has looked ${where} ${tree(f, names)}.`;
+    if (f.verdict !== "clear") {
+      const seen = where === "at" ? names.seenOn?.(f.subject.slice("tree/".length)) : undefined;
+      if (seen === undefined) return `Nobody has looked ${where} ${tree(f, names)}.`;
+      return `Somebody looked at ${tree(f, names)} on ${day(seen)}. Look again on the day of the camp.`;
+    }
     return `${by === undefined ? "Somebody" : names.sleeper(by)} looked ${where} ${tree(f, names)}.`;
   };
 }

@@ -16,6 +16,15 @@ function shown(got: unknown): string {
   return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
 }
 
+/** A text of many lines or a whole file is told by how it begins. */
+const LONGEST_TEXT = 200;
+
+function toldGot(got: unknown): unknown {
+  if (typeof got === "number" && !Number.isFinite(got)) return String(got);
+  if (typeof got === "string" && got.length > LONGEST_TEXT) return `${got.slice(0, LONGEST_TEXT)}…`;
+  return got ?? null;
+}
+
 /** A refusal as JSON: what cannot be written in JSON is told as text, what is missing as null. */
 export interface RefusalJson {
   readonly field: string;
@@ -25,6 +34,5 @@ export interface RefusalJson {
 }
 
 export function refusalJson({ field, got, need, binds }: Refusal): RefusalJson {
-  const told = typeof got === "number" && !Number.isFinite(got) ? String(got) : (got ?? null);
-  return { field, got: told, need, ...(binds === undefined ? {} : { binds }) };
+  return { field, got: toldGot(got), need, ...(binds === undefined ? {} : { binds }) };
 }

@@ -31,7 +31,7 @@ export const SHELTER_SENTENCES: Readonly<Record<ShelterRule, (finding: Told, nam
   "tarp.headroom": (f) =>
     f.demand < 0
       ? "The tarp's cloth would touch the hammock."
-      : `The lowest cloth is ${length(f.demand)} over the hammock, at least ${length(f.limit)}.`,
+      : `The lowest cloth is ${length(f.demand)} over the hammock${f.demand < f.limit ? `: less than the ${length(f.limit)} wished for` : `, at least ${length(f.limit)}`}.`,
   "rain.left-side": covered("left side"),
   "rain.right-side": covered("right side"),
   "rain.head-end": covered("head end"),

@@ -66,11 +66,14 @@ export interface MaterialCuts {
   readonly patterns: readonly CutPattern[];
   /** Spools to buy, over and above what is on hand. */
   readonly toBuy: readonly { readonly lengthM: number; readonly count: number }[];
-  /** Length of all spools begun, proven least of it, and what all pieces add up to [m]. */
+  /** Length of all spools begun, and what all pieces add up to [m]. */
   readonly usedM: number;
-  readonly boundM: number;
   readonly piecesM: number;
-  /** True where no other way of cutting begins less length. */
+  /** Length to buy, and the proven least of it [m]; the proven fewest spools begun where no more than that is bought. */
+  readonly boughtM: number;
+  readonly leastBoughtM: number;
+  readonly leastSpools: number;
+  /** True where no other way buys less, or with that begins fewer spools, or with those less length. */
   readonly proven: boolean;
 }
 

@@ -53,20 +53,34 @@ function material(cuts: MaterialCuts, top: number, widthPx: number, words: Words
   const longest = Math.max(0.1, ...cuts.patterns.map(({ stockM }) => stockM));
   const pxPerM = (widthPx - 2 * EDGE) / longest;
   const head = text(materialText(cuts), [EDGE, top + 18], { size: TYPE.lead, weight: 700 });
-  const said = cuts.proven
-    ? word("cuts.proven")
-    : word("cuts.bound", {
-        used: quantity("length", cuts.usedM, 1),
-        bound: quantity("length", cuts.boundM, 1),
-      });
   let y = top + 30;
   const bars = cuts.patterns.flatMap((pattern) => {
     const drawn = bar(pattern, y, pxPerM, widthPx, words);
     y = drawn.bottom + 14;
     return drawn.items;
   });
-  const foot = text(said, [EDGE, y + 6], { size: TYPE.note, fill: "soft", maxWidth: widthPx - 2 * EDGE });
+  const foot = text(provenText(cuts), [EDGE, y + 6], {
+    size: TYPE.note,
+    fill: "soft",
+    maxWidth: widthPx - 2 * EDGE,
+  });
   return { items: [head, ...bars, foot], bottom: y + 8 };
+}
+
+/** Whether any other way could be better, and by how much in what counts first. */
+function provenText({ proven, patterns, boughtM, leastBoughtM, leastSpools }: MaterialCuts): TextItem {
+  if (proven) return word("cuts.proven");
+  const spools = patterns.reduce((sum, { times }) => sum + times, 0);
+  if (leastBoughtM < boughtM)
+    return word("cuts.bound-bought", {
+      bought: quantity("length", boughtM, 0),
+      least: quantity("length", leastBoughtM, 0),
+    });
+  if (leastSpools === spools) return word("cuts.bound-length");
+  return word("cuts.bound-spools", {
+    spools: quantity("count", spools, 0),
+    fewest: quantity("count", leastSpools, 0),
+  });
 }
 
 function bar(pattern: CutPattern, top: number, pxPerM: number, widthPx: number, words: Words): Drawn {

@@ -13,8 +13,10 @@ export const STORE_ENGLISH = {
   "cuts.to-buy": "to buy",
   "cuts.pieces": "{count} × {length}",
   "cuts.left": "{length} left",
-  "cuts.proven": "no other way begins less cord",
-  "cuts.bound": "{used} begun; no way begins less than {bound}",
+  "cuts.proven": "no other way buys or begins less cord",
+  "cuts.bound-bought": "{bought} to buy; no way buys less than {least}",
+  "cuts.bound-spools": "{spools} spools begun; no way begins fewer than {fewest}",
+  "cuts.bound-length": "other spools, as many, may leave less over",
 
   "packing.title": "What each carries, {camp}",
   "packing.desc":

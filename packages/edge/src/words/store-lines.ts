@@ -59,6 +59,6 @@ function sayMaterial({ material, widthM, pieces, patterns, toBuy, piecesM, prove
   return [
     `${name}: ${count} ${count === 1 ? "piece" : "pieces"}, ${length(piecesM, 1)}, from ${from}`,
     buy === "" ? "" : `; to buy: ${buy}`,
-    proven ? "." : "; another way may begin less.",
+    proven ? "." : "; another way may buy or begin less.",
   ].join("");
 }

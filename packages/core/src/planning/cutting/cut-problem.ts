@@ -12,24 +12,35 @@ export interface WholeProblem extends CutProblem {
  * stock length costs 1 each, of several each costs its length.
  */
 export function wholeProblem({ stock, pieces, kerfMm }: CuttingInput): WholeProblem {
-  const demands = sums(pieces.map(({ lengthMm, count }) => [lengthMm, count]));
+  const whole = wholePieces(pieces, kerfMm);
   const counts = sums(stock.map(({ lengthMm, count }) => [lengthMm, count ?? Infinity]));
-  const piecesMm = [...demands].filter(([, count]) => count > 0).map(([length]) => length);
   const stocksMm = [...counts].filter(([, count]) => count > 0).map(([length]) => length);
-  piecesMm.sort((a, b) => b - a);
   stocksMm.sort((a, b) => b - a);
-  const unit = piecesMm.map((length) => length + kerfMm).reduce(commonDivisor, 0);
   const stocks = stocksMm.map((lengthMm): CutStock => {
-    const capacity = Math.floor((lengthMm + kerfMm) / Math.max(1, unit));
     const cost = stocksMm.length === 1 ? 1 : lengthMm;
-    return { capacity, cost, least: 0, most: counts.get(lengthMm) ?? 0 };
+    return { capacity: whole.capacityOf(lengthMm), cost, least: 0, most: counts.get(lengthMm) ?? 0 };
   });
+  const { widths, demand, piecesMm } = whole;
+  return { widths, demand, stocks, piecesMm, stocksMm };
+}
+
+export interface WholePieces extends Omit<CutProblem, "stocks"> {
+  readonly piecesMm: readonly number[];
+  /** What a stock of so many millimetres holds, in the pieces' unit. */
+  readonly capacityOf: (stockMm: number) => number;
+}
+
+/** The pieces alone, lines alike put together, the widest first. */
+export function wholePieces(pieces: CuttingInput["pieces"], kerfMm: number): WholePieces {
+  const demands = sums(pieces.map(({ lengthMm, count }) => [lengthMm, count]));
+  const piecesMm = [...demands].filter(([, count]) => count > 0).map(([length]) => length);
+  piecesMm.sort((a, b) => b - a);
+  const unit = piecesMm.map((length) => length + kerfMm).reduce(commonDivisor, 0);
   return {
     widths: Int32Array.from(piecesMm, (length) => (length + kerfMm) / unit),
     demand: Int32Array.from(piecesMm, (length) => demands.get(length) ?? 0),
-    stocks,
     piecesMm,
-    stocksMm,
+    capacityOf: (stockMm) => Math.floor((stockMm + kerfMm) / Math.max(1, unit)),
   };
 }
 

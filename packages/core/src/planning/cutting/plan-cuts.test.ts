@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Cord, KitItem } from "../../plan/kit.ts";
+import type { Cord, KitItem, Suspension } from "../../plan/kit.ts";
 import type { PlannedBerth } from "../../plan/plan.ts";
 import { planCamp } from "../plan-camp.ts";
 import { at, camp, hammock, webbing } from "../testing/camp.fixture.ts";
@@ -69,6 +69,43 @@ describe("planCuts", () => {
       toBuy: [],
       usedM: 12,
     });
+  });
+
+  it("cuts what lies in the store before it buys what is short", () => {
+    const [one] = berthsOf(hammock("h"));
+    if (one === undefined) throw new Error("no berth");
+    const six = Array.from({ length: 6 }, (_, index) => ({ ...one, id: `${index}` }));
+    const kit = [hammock("h"), spool("rest", { ...WEBBING, lengthM: 15 })];
+    const straps = planCuts(six, kit).materials.find(({ material }) => material === "webbing");
+    expect(straps?.pieces.reduce((sum, { count }) => sum + count, 0)).toBe(12);
+    expect(straps?.piecesM).toBeGreaterThan(15);
+    expect(straps?.piecesM).toBeLessThan(25);
+    expect(straps?.patterns.map(({ item, stockM }) => [item, stockM])).toEqual([
+      ["rest", 15],
+      [undefined, 10],
+    ]);
+    expect(straps).toMatchObject({ boughtM: 10, leastBoughtM: 10, leastSpools: 2, proven: true });
+  });
+
+  it("cuts no spool twice where webbing of two widths is wanted from it", () => {
+    const [first] = berthsOf(hammock("h"));
+    const tied: Suspension = {
+      id: "w50",
+      kind: "suspension",
+      count: 1,
+      state: "in-use",
+      type: "tied-webbing",
+      minM: 0.2,
+      strapWidthM: 0.05,
+    };
+    const [wide] = berthsOf(hammock("h"), tied);
+    if (first === undefined || wide === undefined) throw new Error("no berth");
+    const kit = [hammock("h"), tied, spool("only", { ...WEBBING, widthM: 0.05, lengthM: 25 })];
+    const told = planCuts([first, { ...wide, id: "2" }], kit).materials.filter(
+      ({ material }) => material === "webbing",
+    );
+    expect(told.map(({ widthM }) => widthM)).toEqual([0.05, 0.025]);
+    expect(told.map(({ patterns }) => patterns.map(({ item }) => item))).toEqual([["only"], [undefined]]);
   });
 
   it("cuts ridge line, hitch loops and guys for a tarp, each with its knots", () => {

@@ -106,7 +106,7 @@ function addImport(program: Command, session: Session): void {
   program
     .command("import")
     .description(
-      "put trees, a forecast, kit or inspections from a list into a camp file, in place of what is there",
+      "put trees, a forecast, kit or inspections from a list into a camp file, in place of what is there; inspections are added to their logs",
     )
     .argument("<FILE>", "the list: CSV, GeoJSON, GPX, CoverageJSON or JSON")
     .requiredOption("--into <CAMP>", "the camp file; its last state goes to CAMP.before")

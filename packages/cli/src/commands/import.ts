@@ -84,7 +84,8 @@ function write(path: string, list: Changed, into: Target, io: Io): ExitCode {
   writeFiles([{ path: before, content: into.text }]);
   writeFiles([{ path: file, content: writeCamp(list.camp) }]);
   if (list.otherNights > 0) io.err(`${path}: ${list.otherNights} hours of another night left out\n`);
-  const done = `${counted(list)} from ${path} in place of ${list.before}`;
+  const kept = list.kind === "inspections" ? `added to ${list.before}` : `in place of ${list.before}`;
+  const done = `${counted(list)} from ${path} ${kept}`;
   io.out(`${into.path}: ${done}; as it was: ${relative(io.cwd, before)}\n`);
   return EXIT.done;
 }

@@ -1,6 +1,7 @@
 import type { Inspection, KitItem } from "@nightspan/core";
 import type { KitDocument } from "./camp-document.ts";
 import type { DefaultsLedger } from "./defaults-ledger.ts";
+import { lineState } from "./line-state.ts";
 import { convert, present } from "./optional.ts";
 
 export function kitItemToSi(item: KitDocument, defaults: DefaultsLedger): KitItem {
@@ -8,7 +9,7 @@ export function kitItemToSi(item: KitDocument, defaults: DefaultsLedger): KitIte
     id: item.id,
     count: item.count ?? item.numbers?.length ?? defaults.take("kit[].count", item.id),
     massKg: item.mass_kg,
-    state: item.state ?? defaults.take("kit[].state", item.id),
+    state: lineState(item.state, item.inspections) ?? defaults.take("kit[].state", item.id),
     numbers: item.numbers,
     wear: item.wear,
     inServiceOn: item.in_service_on,

@@ -21,8 +21,8 @@ export function readCell(
     case "list":
       return {
         value: text
-          .split("|")
-          .map((part) => part.trim())
+          .split(/(?<!\\)\|/)
+          .map((part) => part.trim().replaceAll("\\|", "|"))
           .filter((part) => part !== ""),
       };
     case "flag":
@@ -31,7 +31,7 @@ export function readCell(
 }
 
 /** What lists are written with before a text that a spreadsheet would take for a formula. */
-const FORMULA_GUARD = /^'(?=[=+\-@])/;
+const FORMULA_GUARD = /^'(?='*[=+\-@\t\r])/;
 
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const DECIMAL_COMMA = /^[+-]?\d*,\d+$/;

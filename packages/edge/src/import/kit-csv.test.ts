@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exampleCamp, faultFields } from "../examples.fixture.ts";
 import type { CampDocument } from "../format/camp-document.ts";
+import { kitSchema } from "../format/kit-schema.ts";
 import { openCamp } from "../format/open-camp.ts";
 import { importInspections, readInspectionsCsv, writeInspectionsCsv } from "./inspections-csv.ts";
+import { KIT_COLUMNS } from "./kit-columns.ts";
 import { importKit, readKitCsv, writeKitCsv } from "./kit-csv.ts";
 
 const { document: DEMO } = exampleCamp("demo");
@@ -93,6 +95,31 @@ describe("the store as a list", () => {
   });
 });
 
+describe("cells that a spreadsheet would run", () => {
+  it("are guarded over several lines too, and read back letter for letter", () => {
+    const names = ['=cmd|"x"\nسارة', "'=1+1", "-2", "@sum", "+1", 'a "b", c;\nd', "王\t小梅", "O'Neil"];
+    const document = stored(names.map((label, at) => ({ id: `k${at}`, kind: "other", label })));
+    const text = writeKitCsv(document);
+    for (const cell of text.split(/[\n,]/)) expect(cell).not.toMatch(/^"?[=+@-]/);
+    const list = readKitCsv(text);
+    expect(list.ok && list.value.bad).toEqual([]);
+    const labels = list.ok ? (importKit(document, list.value).kit ?? []) : [];
+    expect(labels).toEqual(document.kit);
+    const numbered = stored([{ id: "h", kind: "hammock", length_m: 3, numbers: ["a|1", "=2"] }]);
+    const again = readKitCsv(writeKitCsv(numbered));
+    expect(again.ok && again.value.rows).toMatchObject([{ numbers: ["a|1", "=2"] }]);
+  });
+});
+
+describe("the columns of a kit list", () => {
+  it("are all fields of the store, but the log, which is a list of its own", () => {
+    const fields = new Set(kitSchema.def.options.flatMap(({ shape }) => Object.keys(shape)));
+    fields.delete("inspections");
+    expect(fields.size).toBeGreaterThan(30);
+    expect([...fields].filter((name) => !(name in KIT_COLUMNS))).toEqual([]);
+  });
+});
+
 describe("the history of inspections as a list", () => {
   it("reads back as it was written", () => {
     const text = writeInspectionsCsv(STORE);
@@ -101,6 +128,44 @@ describe("the history of inspections as a list", () => {
     expect(list.value.bad).toEqual([]);
     expect(importInspections(bare(STORE), list.value)).toEqual(STORE);
     expect(openCamp(STORE).ok).toBe(true);
+  });
+
+  it("adds a round to the log, loses no look of it, and adds none twice", () => {
+    const round = [
+      "item,number,what,who,returned,by,on,action,finding",
+      "=h,8a,hammock,Ada,yes,Cy,2027-03-01,retire,torn",
+      "=h,7,hammock,Bo,,,,,",
+    ].join("\n");
+    const list = readInspectionsCsv(round, STORE);
+    if (!list.ok) throw new Error("refused");
+    expect(list.value.bad).toEqual([]);
+    const once = importInspections(STORE, list.value);
+    const torn = { by: "Cy", on: "2027-03-01", finding: "torn", action: "retire", number: "8a" };
+    expect(once.kit?.[0]?.inspections).toEqual([...HISTORY, torn]);
+    expect(importInspections(once, list.value)).toEqual(once);
+    const earlier = {
+      item: "=h",
+      inspection: { by: "Di", on: "2027-01-20", finding: "sound", action: "pass" as const },
+    };
+    const days = importInspections(once, { rows: [earlier] }).kit?.[0]?.inspections?.map(({ on }) => on);
+    expect(days).toEqual(["2027-01-05", "2027-01-20", "2027-02-01", "2027-03-01"]);
+  });
+
+  it("takes a line out by its log, whatever state it is stated in, and brings it back by a pass", () => {
+    const quarantine = { by: "Ada", on: "2027-01-05", finding: "frayed", action: "quarantine" } as const;
+    const stateOf = (document: CampDocument) => {
+      const opened = openCamp(document);
+      if (!opened.ok) throw new Error(JSON.stringify(opened.refusals));
+      return opened.value.camp.kit[0]?.state;
+    };
+    const line = { id: "h", kind: "hammock", length_m: 3, inspections: [quarantine] } as const;
+    const unsaid = stored([structuredClone({ ...line, inspections: [...line.inspections] })]);
+    const said = stored([{ ...structuredClone(line), state: "in-use", inspections: [quarantine] }]);
+    expect([unsaid, said].map(stateOf)).toEqual(["quarantined", "quarantined"]);
+    const pass = { item: "h", inspection: { ...quarantine, on: "2027-02-01", action: "pass" as const } };
+    for (const document of [unsaid, said]) {
+      expect(stateOf(importInspections(document, { rows: [pass] }))).toBe("in-use");
+    }
   });
 
   it("leaves lines alone that it does not name, and refuses those that are not there", () => {

@@ -2,7 +2,7 @@ import type { FailedPair, Finding, RefusedPin, Unplaced } from "@nightspan/core"
 import type { Names } from "./names.ts";
 import { sayFinding } from "./say-finding.ts";
 import { capital } from "./summary-line.ts";
-import { findLimit, sayLimit } from "./say-limit.ts";
+import { farthestOverCap, findLimit, overCap, sayLimit } from "./say-limit.ts";
 
 /** For one without a berth each pair that nearly serves and why it does not, the nearest first. */
 export function sayFailedPairs({ pairs = [] }: Unplaced, names: Names): readonly string[] {
@@ -19,7 +19,7 @@ export function sayRefusedPin({ sleeper, trees: [a, b], because }: RefusedPin, n
 }
 
 function reasons(because: readonly Finding[], names: Names): string {
-  return [...new Set(because.map((finding) => reason(finding, names)))].join(" ");
+  return [...new Set(farthestOverCap(because).map((finding) => reason(finding, names)))].join(" ");
 }
 
 /** Where a limit of the hang is named, that limit alone; of a tree that is full, that; else the whole finding. */
@@ -28,5 +28,6 @@ function reason(finding: Finding, names: Names): string {
     return `${names.tree(finding.subject.slice("tree/".length))} carries as many hammocks as it may.`;
   }
   const limit = findLimit(finding.about?.[2] ?? "");
-  return limit === undefined ? sayFinding(finding, names) : `${capital(sayLimit(limit))}.`;
+  if (limit === undefined) return sayFinding(finding, names);
+  return `${capital(sayLimit(limit))}${overCap(limit, finding.demand, finding.limit)}.`;
 }

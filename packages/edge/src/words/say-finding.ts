@@ -1,4 +1,5 @@
 import { DROP_TOLD_M, type Finding, type RuleKey } from "@nightspan/core";
+import { ENGLISH } from "@nightspan/drawing";
 import type { Names } from "./names.ts";
 import { SHELTER_SENTENCES } from "./say-shelter.ts";
 import { WARMTH_SENTENCES } from "./say-warmth.ts";
@@ -126,10 +127,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "site.taken": (f, names) => `Taken by ${somebody(f, names)}.`,
   "pin.refused": sayPinRefused,
   "layout.no-berth": sayNoBerth,
-  "layout.kit-short": (f) =>
-    f.demand < f.limit
-      ? `The store has ${f.demand} of the ${f.limit} needed: ${item(f, "kit")}.`
-      : `The store has enough: ${item(f, "kit")}.`,
+  "layout.kit-short": sayKitShort,
   "layout.spare": (f) =>
     `${f.demand} of the ${f.limit} spare ${f.limit === 1 ? "berth" : "berths"} that the house asks for ${f.demand === 1 ? "is" : "are"} kept free.`,
   "people.group-radius": sayRadius,
@@ -193,6 +191,24 @@ function choked({ source }: Told): string {
 function fromRated({ source }: Told): string {
   return source === "sling-practice" ? ", its breaking strength taken from its rated load" : "";
 }
+
+function sayKitShort({ demand, limit, about = [] }: Told): string {
+  const [kind, chosen] = about;
+  if (kind === "pinned" && chosen !== undefined)
+    return `Kept for this sleeper, and none is left of it: ${chosen}.`;
+  const what = kind === undefined ? "kit" : (KIT_NAMES[kind] ?? kind);
+  return demand < limit
+    ? `The store has ${demand} of the ${limit} needed: ${what}.`
+    : `The store has as many as are needed: ${what}.`;
+}
+
+const KIT_NAMES: Readonly<Record<string, string>> = {
+  hammock: ENGLISH["packed.hammock"],
+  suspension: ENGLISH["packed.suspension"],
+  tarp: ENGLISH["packed.tarp"],
+  under: ENGLISH["packed.under"],
+  over: ENGLISH["packed.over"],
+};
 
 function sharing({ about = [] }: Told): string {
   if (about.length === 0) return "";

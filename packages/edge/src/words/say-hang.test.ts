@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exampleCamp, planOf } from "../examples.fixture.ts";
 import { campOfOne, type TwoTrees } from "../format/camp-of-one.ts";
 import { openCamp } from "../format/open-camp.ts";
-import { footSentence, headSentence, levelWords, sitSentence } from "./say-hang.ts";
+import { footSentence, headSentence, levelWords, sitSentence, webbingSentence } from "./say-hang.ts";
 
 function tonight(two: TwoTrees) {
   const opened = openCamp(campOfOne(two));
@@ -27,6 +27,20 @@ describe("a hang in sentences", () => {
     expect(footSentence(berth, camp)).toMatch(
       /, \d\.\d[05]\u00a0m up: \d+\u00a0cm higher than the head strap, sighted/,
     );
+  });
+
+  it("tells the webbing to bring, each end as much as its hang takes, and none for slings", () => {
+    const { camp, berth } = tonight({ spanM: 4.2, statureM: 1.75 });
+    const said = webbingSentence(berth, camp) ?? "";
+    const told = [...said.matchAll(/(\d\.\d\d)\u00a0m/g)].map(([, figure]) => Number(figure));
+    const wanted = [berth.hang.head.webbingM, berth.hang.foot.webbingM];
+    expect(told).toHaveLength(2);
+    for (const [end, figure] of told.entries()) {
+      expect(figure).toBeGreaterThanOrEqual((wanted[end] ?? NaN) - 1e-9);
+      expect(figure).toBeLessThan((wanted[end] ?? NaN) + 0.05);
+    }
+    const slung = tonight({ spanM: 4.2, statureM: 1.75, sling: { shortestM: 0.3 } });
+    expect(webbingSentence(slung.berth, slung.camp)).toBeUndefined();
   });
 
   it("lets a sling out, and wraps its strap", () => {

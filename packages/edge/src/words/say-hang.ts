@@ -1,6 +1,6 @@
 import { handMarks, type Camp, type PlannedBerth } from "@nightspan/core";
 import { namesOf } from "./names.ts";
-import { atBodyMark, handDifference, handLength, toHandStep } from "./quantities.ts";
+import { atBodyMark, handDifference, handLength, length, toHandStep } from "./quantities.ts";
 
 /** "Tie the head strap round K12 at your chin, 1.50 m up. Let out 0.70 m from bark to hammock." */
 export function headSentence(berth: PlannedBerth, camp: Camp): string {
@@ -16,6 +16,19 @@ export function footSentence(berth: PlannedBerth, camp: Camp): string {
     ? `${height(footHeightM, berth, camp)}: ${level}, sighted level across`
     : `${level}, sighted level across`;
   return `${tie("foot", berth, camp)} ${where}. ${letOut(footStrapM, berth, camp)}`;
+}
+
+/** "Bring 2 × 2.05 m of webbing, turns and knots within it."; nothing where slings are used. */
+export function webbingSentence(berth: PlannedBerth, camp: Camp): string | undefined {
+  if (slings(berth, camp)) return undefined;
+  const { head, foot } = berth.hang;
+  const [one, other] = [head, foot].map(({ webbingM }) => length(upToHandStep(webbingM)));
+  return `Bring ${one === other ? `2 × ${one}` : `${one} and ${other}`} of webbing, turns and knots within it.`;
+}
+
+/** Whole 5 cm, never less. */
+function upToHandStep(lengthM: number): number {
+  return Math.ceil(lengthM * 20 - 1e-6) / 20;
 }
 
 /** "Sit in the middle: the cloth is to come 45 cm above the ground." */

@@ -1,4 +1,5 @@
-import type { Limit } from "@nightspan/core";
+import type { Finding, Limit } from "@nightspan/core";
+import { length } from "./quantities.ts";
 
 /** What stands in the way, as the end of a sentence: "It cannot be hung here: …". */
 export function sayLimit(limit: Limit): string {
@@ -9,6 +10,23 @@ export function sayLimit(limit: Limit): string {
 export function findLimit(text: string): Limit | undefined {
   return isLimit(text) ? text : undefined;
 }
+
+/** Where a house cap stands in the way: how high it would come, and what the cap is; a cap that costs a berth can be asked about. */
+export function overCap(limit: Limit, wantedM: number, mostM: number): string {
+  if (!CAPS.includes(limit)) return "";
+  return ` (${length(wantedM)} wanted, ${length(mostM)} allowed)`;
+}
+
+/** Of both ends of a pair the one that would come farthest over a cap; all else as it is. */
+export function farthestOverCap(findings: readonly Finding[]): readonly Finding[] {
+  const key = ({ about }: Finding) => JSON.stringify(about ?? []);
+  const isCap = ({ about }: Finding) => CAPS.some((limit) => limit === about?.[2]);
+  return findings.filter(
+    (one) => !isCap(one) || !findings.some((other) => key(other) === key(one) && other.demand > one.demand),
+  );
+}
+
+const CAPS: readonly Limit[] = ["strap-height-cap", "low-point-cap"];
 
 function isLimit(text: string): text is Limit {
   return Object.hasOwn(LIMITS, text);

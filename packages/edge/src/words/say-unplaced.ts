@@ -4,13 +4,13 @@ import { sayFirstThatServes } from "./say-alternatives.ts";
 import { sayFinding } from "./say-finding.ts";
 import { length } from "./quantities.ts";
 import { capital } from "./summary-line.ts";
-import { findLimit, sayLimit } from "./say-limit.ts";
+import { farthestOverCap, findLimit, overCap, sayLimit } from "./say-limit.ts";
 
 /** Why somebody has no berth: one sentence a reason, with the pairs of trees it holds for. */
 export function sayUnplaced({ because, alternatives = [] }: Unplaced, names: Names): readonly string[] {
   const pairsOf = new Map<string, string[]>();
   const others: string[] = [];
-  for (const finding of because) {
+  for (const finding of farthestOverCap(because)) {
     const refused = refusedPair(finding, names);
     if (refused === undefined) others.push(sayFinding(finding, names));
     else pairsOf.set(refused.why, [...(pairsOf.get(refused.why) ?? []), refused.pair]);
@@ -21,14 +21,18 @@ export function sayUnplaced({ because, alternatives = [] }: Unplaced, names: Nam
 }
 
 /** Where a finding is about the hang of a sleeper at one pair: which pair, and what stood in the way. */
-function refusedPair({ subject, about }: Finding, names: Names): { why: string; pair: string } | undefined {
+function refusedPair(
+  { subject, about, demand, limit: most }: Finding,
+  names: Names,
+): { why: string; pair: string } | undefined {
   const [one, other, limit] = about ?? [];
   if (!subject.startsWith("sleeper/") || one === undefined || other === undefined || limit === undefined) {
     return undefined;
   }
   const known = findLimit(limit);
   const why = known === undefined ? `It cannot be hung (${limit})` : capital(sayLimit(known));
-  return { why, pair: `${names.tree(one)} to ${names.tree(other)}` };
+  const pair = `${names.tree(one)} to ${names.tree(other)}`;
+  return { why, pair: known === undefined ? pair : `${pair}${overCap(known, demand, most)}` };
 }
 
 /** Stated pairs whose span lies outside the house rules, each with the rule that keeps it out. */

@@ -3,7 +3,7 @@ import { CAUTIONS, DEFERS_TO } from "./cautions.ts";
 import { lookLines, refusedLines } from "./look-lines.ts";
 import { namesOf } from "./names.ts";
 import { sayAssumptions } from "./say-assumptions.ts";
-import { footSentence, headSentence, sitSentence } from "./say-hang.ts";
+import { footSentence, headSentence, sitSentence, webbingSentence } from "./say-hang.ts";
 import { saySpanWindow } from "./say-span-window.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
@@ -30,7 +30,8 @@ function answerLines(plan: Plan, camp: Camp): readonly string[] {
     const { spanWindow } = berth;
     const window =
       spanWindow === undefined ? [] : [`This kit hangs between trees ${saySpanWindow(spanWindow)}`];
-    return [headSentence(berth, camp), footSentence(berth, camp), sitSentence(berth), ...window];
+    const webbing = webbingSentence(berth, camp) ?? [];
+    return [headSentence(berth, camp), footSentence(berth, camp), sitSentence(berth), webbing, window].flat();
   }
   const out = sayPairsOut(camp);
   const reasons =

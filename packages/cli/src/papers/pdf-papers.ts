@@ -1,4 +1,4 @@
-import type { Camp, Plan } from "@nightspan/core";
+import type { Camp, MaterialCuts, Plan } from "@nightspan/core";
 import {
   angleCardScene,
   cardsOnSheets,
@@ -117,9 +117,26 @@ function drawingsOf(table: string, plan: Plan, camp: Camp, words: Words): readon
   if (table === "timeline" && (plan.timeline ?? []).length > 0)
     return [nightTimelineScene(plan, camp, { words, widthPx: 1040 })];
   if (table !== "cord-cut-list" || plan.cuts === undefined) return [];
-  return plan.cuts.materials.map((material) =>
-    cutListScene({ ...plan, cuts: { materials: [material] } }, { words, widthPx: 760 }),
-  );
+  return cutPages(plan, plan.cuts.materials, words);
+}
+
+/** An A4 upright, as wide as the cut list is drawn [px]. */
+const CUT_PAGE = { width: 760, height: 1085 } as const;
+
+/** Materials on as few sheets as hold them, each whole on its sheet. */
+function cutPages(plan: Plan, materials: readonly MaterialCuts[], words: Words): readonly Scene[] {
+  const drawn = (some: readonly MaterialCuts[]): Scene =>
+    cutListScene({ ...plan, cuts: { materials: some } }, { words, widthPx: CUT_PAGE.width });
+  const pages: MaterialCuts[][] = [];
+  for (const material of materials) {
+    const last = pages.at(-1);
+    if (last !== undefined && drawn([...last, material]).size.height <= CUT_PAGE.height) last.push(material);
+    else pages.push([material]);
+  }
+  return pages.map((page) => {
+    const scene = drawn(page);
+    return { ...scene, size: { ...scene.size, height: Math.max(scene.size.height, CUT_PAGE.height) } };
+  });
 }
 
 /** Paper is white: no ink is laid down for the ground. */

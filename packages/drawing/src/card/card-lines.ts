@@ -129,6 +129,8 @@ function barkLine(facts: BerthFacts): CardLine {
 function tarpLine(facts: BerthFacts, { sleepers }: Camp): CardLine {
   const action = tarpAction(facts);
   if (action !== undefined) return { action, tick: true };
+  if (facts.berth.findings.some(({ rule }) => rule === "tarp.none"))
+    return { action: word("card.tarp-none"), tick: true };
   const led = sleepers.some(({ leads }) => leads);
   return { action: word(led ? "card.tarp-ask-leader" : "card.tarp-not-checked"), tick: true };
 }

@@ -44,13 +44,18 @@ function leastHeight(one: CardLine, words: Words): number {
   if (one.note !== undefined)
     return Math.max(one.mark === undefined ? 0 : LEAST.mark, notedHeight(one, words));
   if (one.mark !== undefined) return LEAST.mark;
-  if (one.strong === true) return 2 * TYPE_MM.head * 1.14 + LEAST.padding;
+  if (one.strong === true) {
+    const lines = brokenLines(one.action, ROOM, TYPE_MM.head, 700, words).length;
+    return Math.max(2, Math.min(MOST_STRONG, lines)) * TYPE_MM.head * 1.14 + LEAST.padding;
+  }
   const room = ROOM - (one.tick === true || one.value !== undefined ? 8 : 0);
   if (words.measure(words.labels(one.action), TYPE_MM.body, 500) <= room) return LEAST.one;
   return Math.min(3, smallLines(one.action, room, words)) * TYPE_MM.note * 1.14 + LEAST.padding;
 }
 
 const ROOM = RIGHT - TEXT_X;
+/** Lines of what must not be missed, such as where to sleep instead. */
+const MOST_STRONG = 4;
 
 /** What an action with a note beneath it needs. */
 function notedHeight(given: CardLine, words: Words): number {
@@ -150,7 +155,8 @@ function roomBeside({ tick }: CardLine, value: readonly TextRun[], words: Words)
 function action(one: CardLine, middle: number, height: number, width: number, words: Words): Wrapped {
   const weight = weightOf(one);
   const size = one.strong === true ? TYPE_MM.head : rowSize(one.action, width, height, weight, words);
-  const mostLines = size === TYPE_MM.note && smallLines(one.action, width, words) > 2 ? 3 : 2;
+  const small = size === TYPE_MM.note && smallLines(one.action, width, words) > 2 ? 3 : 2;
+  const mostLines = one.strong === true ? MOST_STRONG : small;
   const style = { size, weight, width, leading: size * 1.14, mostLines } as const;
   const { lines } = wrapped(one.action, [TEXT_X, 0], style, words);
   return wrapped(

@@ -61,7 +61,7 @@ export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[
         ...head(plan, camp, words),
         ...tableHead(),
         ...rows.flatMap((facts, index) => row(facts, index, berthOf, words)),
-        ...below(rows.length, plan),
+        ...below(rows.length, page === pages - 1 ? unplacedText(plan, camp) : undefined, plan, words),
       ],
     };
   });
@@ -89,6 +89,9 @@ function head(plan: Plan, camp: Camp, words: Words): Item[] {
   ];
 }
 
+/** Times and limits are short; a place may take a sentence. */
+const BAND_SHARES = [0.2, 0.19, 0.23, 0.38] as const;
+
 /** Stop lines and where to go, between two heavy rules: four cells, each in two lines at most. */
 function band(plan: Plan, camp: Camp, words: Words): Item[] {
   const stop = camp.night?.stopGustMS;
@@ -103,18 +106,21 @@ function band(plan: Plan, camp: Camp, words: Words): Item[] {
       ? word("leaders.fallback-none")
       : word("leaders.fallback", { where: name(fallback) }),
   ];
-  const width = (RIGHT - LEFT) / texts.length;
+  let x = LEFT;
   const cells = texts.flatMap((item, index) => {
+    const left = x;
+    const width = (BAND_SHARES[index] ?? 0) * (RIGHT - LEFT);
+    x += width;
     const style = {
       size: TYPE_MM.note,
       weight: 600,
-      width: width - 5,
+      width: width - 4,
       leading: TYPE_MM.note * 1.2,
       mostLines: 2,
     } as const;
     const probe = wrapped(item, [0, 0], style, words);
     const y = probe.lines > 1 ? 29.3 : 31.2;
-    return wrapped(item, [LEFT + index * width, y], style, words).items;
+    return wrapped(item, [left, y], style, words).items;
   });
   return [heavy(25.6), ...cells, heavy(35)];
 }
@@ -164,9 +170,20 @@ function row(facts: BerthFacts, index: number, berthOf: BerthOf, words: Words): 
     ]),
     ...nameCell(sleeper.name, base, words),
     ...treesCell(facts, base, words),
-    cell(COLUMNS.steps, quantity("steps", steps, 1)),
-    cell(COLUMNS.head, markText(handMarks(berth).headHeightM), 700, TYPE_MM.lead),
-    cell(COLUMNS.foot, levelText(facts, "bare"), 700, TYPE_MM.lead),
+    ...(berth.verdict === "do-not-hang"
+      ? [
+          text(word("leaders.refused"), [COLUMNS.foot.x, base], {
+            size: TYPE_MM.body,
+            weight: 700,
+            anchor: "end",
+            maxWidth: COLUMNS.foot.x - COLUMNS.steps.x + COLUMNS.steps.width,
+          }),
+        ]
+      : [
+          cell(COLUMNS.steps, quantity("steps", steps, 1)),
+          cell(COLUMNS.head, markText(handMarks(berth).headHeightM), 700, TYPE_MM.lead),
+          cell(COLUMNS.foot, levelText(facts, "bare"), 700, TYPE_MM.lead),
+        ]),
     ...kitCells(facts, base),
     buddyCell(berth, base, berthOf),
     ...[COLUMNS.looked, COLUMNS.sat, COLUMNS.dusk].map(({ x }) =>
@@ -286,9 +303,27 @@ function tarpCell({ ridge, panels }: BerthTarp, berth: PlannedBerth): TextItem {
   return word("leaders.tarp-low", { height, side: sideText(low, berth) });
 }
 
+/** Who has no berth, by name: they sleep on the ground. */
+function unplacedText({ unplaced }: Plan, camp: Camp): TextItem | undefined {
+  if (unplaced.length === 0) return undefined;
+  const names = new Map(camp.sleepers.map(({ id, name: called }) => [id, called]));
+  return word("leaders.unplaced", {
+    names: listed(unplaced.map(({ sleeper }) => name(names.get(sleeper) ?? sleeper))),
+  });
+}
+
 /** What was not checked, who has no berth, and a box for notes in what is left of the page. */
-function below(rows: number, plan: Plan): Item[] {
-  const y = TABLE_TOP + rows * ROW + 6.5;
+function below(rows: number, unplaced: TextItem | undefined, plan: Plan, words: Words): Item[] {
+  const under = TABLE_TOP + rows * ROW + 6.5;
+  const bold = {
+    size: TYPE_MM.note,
+    weight: 700,
+    width: RIGHT - LEFT,
+    leading: TYPE_MM.note * 1.2,
+    mostLines: 2,
+  } as const;
+  const left = unplaced === undefined ? undefined : wrapped(unplaced, [LEFT, under], bold, words);
+  const y = left === undefined ? under : left.bottom + 5;
   const unchecked = notCheckedText(plan.notChecked);
   const said = word("leaders.foot-line");
   const note = { size: TYPE_MM.note, weight: 500, maxWidth: RIGHT - LEFT } as const;
@@ -306,5 +341,9 @@ function below(rows: number, plan: Plan): Item[] {
     }),
     text(word("leaders.notes"), [LEFT + 3, top + 5.5], { size: TYPE_MM.note, weight: 600 }),
   ];
-  return [text(first, [LEFT, y], note), ...(A4_WIDE.height - 8 - top < 12 ? [] : notes)];
+  return [
+    ...(left?.items ?? []),
+    text(first, [LEFT, y], note),
+    ...(A4_WIDE.height - 8 - top < 12 ? [] : notes),
+  ];
 }

@@ -1,8 +1,8 @@
-import type { Camp, KitItem, Plan } from "@nightspan/core";
+import type { Camp, KitItem, Plan, Tree } from "@nightspan/core";
 import { listed } from "../card/card-words.ts";
 import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
-import { factsText } from "./sheet-facts.ts";
+import { factsText, namesById } from "./sheet-facts.ts";
 import type { SheetRow, SheetTable } from "./table-sheet.ts";
 
 /** Every tree that carries a berth or is kept for one: what to look at before anybody ties to it. */
@@ -20,14 +20,15 @@ export function treeInspectionTable(plan: Plan, camp: Camp): SheetTable | undefi
     columns: [
       { title: word("trees.tag"), share: 30, strong: true },
       { title: word("trees.trunk"), share: 18 },
-      { title: word("trees.berth"), share: 18 },
-      { title: word("trees.above"), share: 40, anchor: "middle" },
+      { title: word("trees.berth"), share: 16 },
+      { title: word("trees.known"), share: 32 },
+      { title: word("trees.above"), share: 36, anchor: "middle" },
       { title: word("trees.stem"), share: 34, anchor: "middle" },
       { title: word("trees.roots"), share: 34, anchor: "middle" },
       { title: word("trees.moves"), share: 26, anchor: "middle" },
       { title: word("trees.use"), share: 13, anchor: "middle" },
-      { title: word("sheet.who"), share: 38 },
-      { title: word("sheet.when"), share: 22 },
+      { title: word("sheet.who"), share: 28 },
+      { title: word("sheet.when"), share: 18 },
     ],
     rows: [...users].map(([id, berths]): SheetRow => treeRow(id, berths, camp)),
     rowMm: 7.4,
@@ -44,6 +45,7 @@ function treeRow(id: string, berths: readonly string[], camp: Camp): SheetRow {
     listed(who),
     trunk,
     listed(berths.map(name)),
+    knownText(tree, camp),
     "tick",
     "tick",
     "tick",
@@ -52,6 +54,16 @@ function treeRow(id: string, berths: readonly string[], camp: Camp): SheetRow {
     "blank",
     "blank",
   ];
+}
+
+/** Who looked last and when, with what is known against the tree; else that nobody did. */
+function knownText(tree: Tree | undefined, camp: Camp): TextItem {
+  if (tree !== undefined && tree.condition !== "healthy" && tree.condition !== "not-looked-at")
+    return word(`trees.${tree.condition}`);
+  const look = tree?.lookedAt;
+  if (look === undefined) return word("trees.nobody");
+  const by = name(namesById(camp).get(look.by) ?? look.by);
+  return word("straps.last-by", { day: { day: look.on, style: "short" }, by });
 }
 
 /** Every strap, sling and hammock of the store, piece by piece where they are numbered. */
@@ -92,7 +104,7 @@ function pieceRows(item: KitItem): SheetRow[] {
   );
   return pieces.map((number): SheetRow => [
     name(item.id),
-    number === undefined ? { said: "" } : name(number),
+    number === undefined ? "blank" : name(number),
     lastText(item, number),
     ...(["tick", "tick", "tick", "tick", "tick", "tick", "tick", "blank"] as const),
   ]);
@@ -101,5 +113,6 @@ function pieceRows(item: KitItem): SheetRow[] {
 function lastText({ inspections = [] }: KitItem, number: string | undefined): TextItem {
   const last = inspections.findLast((one) => one.number === undefined || one.number === number);
   if (last === undefined) return word("straps.never");
-  return word("straps.last-by", { day: { day: last.on, style: "short" }, by: name(last.by) });
+  const told = word("straps.last-by", { day: { day: last.on, style: "short" }, by: name(last.by) });
+  return last.action === "pass" ? told : word(`straps.last-${last.action}`, { told });
 }

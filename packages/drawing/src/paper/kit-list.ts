@@ -11,7 +11,10 @@ export function kitListTable(plan: Plan, camp: Camp): SheetTable | undefined {
   if (packing === undefined) return undefined;
   const names = namesById(camp);
   const berths = berthsBySleeper(plan);
-  const people = packing.sleepers.flatMap(({ sleeper, lines }): SheetRow[] => {
+  const byBerth = [...packing.sleepers].sort(
+    (a, b) => placeOf(berths.get(a.sleeper)) - placeOf(berths.get(b.sleeper)),
+  );
+  const people = byBerth.flatMap(({ sleeper, lines }): SheetRow[] => {
     const berth = berths.get(sleeper);
     const said = name(names.get(sleeper) ?? sleeper);
     const heading =
@@ -49,12 +52,27 @@ export function kitListTable(plan: Plan, camp: Camp): SheetTable | undefined {
   };
 }
 
+/** As the cards lie: by the berths' numbers, whoever has none last. */
+function placeOf(berth: string | undefined): number {
+  return berth === undefined ? Infinity : Number(berth) || 0;
+}
+
+/** Lengths that the cut list has. */
+const CUT: readonly string[] = [
+  "strap-webbing",
+  "ridgeline",
+  "tarp-ridgeline",
+  "guy-line",
+  "hitch-loop",
+  "drip-line",
+];
+
 function lineRow({ what, item, numbers = [], count, carrier }: PackingLine): SheetRow {
   const thing: TextItem = word(`packed.${what}`);
   return [
     carrier === "spare" ? word("kit-list.spare", { what: thing }) : thing,
-    item === undefined ? { said: "" } : name(item),
-    listed(numbers.map(name)),
+    item === undefined ? (CUT.includes(what) ? word("kit-list.cut") : { said: "" }) : name(item),
+    numbers.length === 0 ? "blank" : listed(numbers.map(name)),
     quantity("count", count, 0),
     "tick",
     "tick",

@@ -1,5 +1,6 @@
 import type { Camp, Plan } from "@nightspan/core";
-import { quantity, word } from "../scene/names.ts";
+import { listed } from "../card/card-words.ts";
+import { name, quantity, word } from "../scene/names.ts";
 import type { TextItem } from "../scene/text-item.ts";
 import { factsText } from "./sheet-facts.ts";
 import type { SheetRow, SheetTable } from "./table-sheet.ts";
@@ -25,18 +26,26 @@ export function riskTable(plan: Plan, camp: Camp): SheetTable {
     facts: factsText(camp),
     wide: true,
     columns: [
-      { title: word("risk.hazard"), share: 48, strong: true },
-      { title: word("risk.who"), share: 36 },
-      { title: word("risk.controls"), share: 92 },
+      { title: word("risk.hazard"), share: 58, strong: true },
+      { title: word("risk.who"), share: 30 },
+      { title: word("risk.controls"), share: 116 },
       { title: word("risk.before"), share: 17 },
       { title: word("risk.more"), share: 38 },
       { title: word("risk.by"), share: 24 },
       { title: word("risk.after"), share: 17 },
-      { title: word("risk.changed"), share: 34 },
+      { title: word("risk.changed"), share: 50 },
     ],
     rows,
-    rowMm: 9,
-    after: [word("risk.after-note"), word("risk.first-aider"), word("sheet.first-word")],
+    rowMm: 6.8,
+    after: [word("risk.after-note")],
+    toFill: [
+      word("risk.fill-assessed"),
+      word("risk.fill-agreed"),
+      word("risk.fill-stops"),
+      word("risk.fill-aider"),
+      word("risk.fill-hospital"),
+      word("risk.fill-kit"),
+    ],
   };
 }
 
@@ -53,6 +62,7 @@ type Hazard =
   | "fire"
   | "trip"
   | "water"
+  | "bites"
   | "alone";
 
 interface Risk {
@@ -67,11 +77,7 @@ const HAZARDS: readonly Risk[] = [
   {
     hazard: "limb",
     who: "others",
-    control: ({ treesLookedAt: { done, of } }, { ground }) =>
-      word((ground?.trees.length ?? 0) > 0 ? "risk.c.limb" : "risk.c.limb-unmapped", {
-        done: count(done),
-        of: count(of),
-      }),
+    control: limbControl,
   },
   {
     hazard: "anchor",
@@ -115,8 +121,22 @@ const HAZARDS: readonly Risk[] = [
   { hazard: "fire", who: "all", control: fireControl },
   { hazard: "trip", who: "others", control: () => word("risk.c.trip") },
   { hazard: "water", who: "all", control: () => word("risk.c.water") },
+  { hazard: "bites", who: "all", control: () => word("risk.c.bites") },
   { hazard: "alone", who: "all", control: () => word("risk.c.alone") },
 ];
+
+/** What the map says of what may fall; berths that are near it are named. */
+function limbControl({ treesLookedAt: { done, of }, berths }: Plan, { ground }: Camp): TextItem {
+  const looked = { done: count(done), of: count(of) };
+  if ((ground?.trees.length ?? 0) === 0) return word("risk.c.limb-unmapped", looked);
+  const near = berths.filter(({ findings }) =>
+    findings.some(({ rule, verdict }) => verdict !== "clear" && FALLS.includes(rule)),
+  );
+  if (near.length === 0) return word("risk.c.limb", looked);
+  return word("risk.c.limb-near", { ...looked, berths: listed(near.map(({ id }) => name(id))) });
+}
+
+const FALLS: readonly string[] = ["site.dead-tree-reach", "site.overhead-reach", "tree.height-estimated"];
 
 function coldControl({ berths }: Plan): TextItem {
   const known = berths.flatMap(({ warmth }) => (warmth === undefined ? [] : [warmth]));

@@ -18,12 +18,31 @@ export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefine
       name(berth.id),
       name(sleeper?.name ?? berth.sleeper),
       sleeper?.group === undefined ? { said: "" } : name(sleeper.group),
-      pair(berth.headTree, berth.footTree),
+      berth.verdict === "do-not-hang"
+        ? word("sleeping.refused", { trees: pair(berth.headTree, berth.footTree) })
+        : pair(berth.headTree, berth.footTree),
       wayText(berth, sleeper, camp),
       buddyText(berth, plan, camp),
       leaderText(berth, plan, camp),
       "blank",
       "blank",
+      "tick",
+    ];
+  });
+  const unplaced = plan.unplaced.map(({ sleeper }): SheetRow => {
+    const person = people.get(sleeper);
+    const empty = { said: "" };
+    const where = camp.ground?.fallback?.note;
+    return [
+      empty,
+      name(person?.name ?? sleeper),
+      person?.group === undefined ? empty : name(person.group),
+      word("sleeping.on-the-ground"),
+      where === undefined ? empty : name(where),
+      empty,
+      empty,
+      empty,
+      empty,
       "tick",
     ];
   });
@@ -59,7 +78,7 @@ export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefine
       { title: word("sleeping.angle-set"), share: 24 },
       { title: word("sleeping.in"), share: 16, anchor: "middle" },
     ],
-    rows: [...rows, ...spares],
+    rows: [...rows, ...unplaced, ...spares],
     rowMm: 8.2,
     after: [word("sheet.look")],
   };

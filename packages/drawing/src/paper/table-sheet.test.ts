@@ -48,6 +48,26 @@ describe("tableSheets", () => {
     );
   });
 
+  it("leaves a line for each thing to write by hand, on the paper and clear of one another", () => {
+    const toFill = Array.from({ length: 5 }, (_, index) => name(`to fill ${index}`));
+    for (const rows of [1, 20, 27, 31]) {
+      const all = Array.from({ length: rows }, (_, index): SheetRow => [
+        name(`row ${index}`),
+        name("x"),
+        "tick",
+      ]);
+      const sheets = tableSheets({ ...table(all), toFill }, words);
+      const last = sheets.at(-1);
+      if (last === undefined) throw new Error("no sheet");
+      const said = placedTexts(last, words).map((text) => text.said);
+      for (const one of toFill) expect(said).toContain(plainLabels(one));
+      for (const sheet of sheets) {
+        expect(overlappingTexts(sheet, words)).toEqual([]);
+        expect(textsOffPaper(sheet, words)).toEqual([]);
+      }
+    }
+  });
+
   it("keeps what stands under a heading together", () => {
     const block = (title: string): SheetRow[] => [
       { heading: name(title) },

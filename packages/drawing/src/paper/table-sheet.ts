@@ -34,6 +34,8 @@ export interface SheetTable {
   readonly rowMm?: number;
   /** Sentences beneath the last row. */
   readonly after: readonly TextItem[];
+  /** What is written by hand beneath those, each with a line to write on. */
+  readonly toFill?: readonly TextItem[];
 }
 
 const EDGE = 12;
@@ -61,7 +63,7 @@ export function tableSheets(table: SheetTable, words: Words): Scene[] {
     row,
     height: heightOf(row, columns, table.rowMm ?? 7, size, words),
   }));
-  const after = afterHeight(table.after, size, words);
+  const after = afterHeight(table.after, size, words) + fillHeight(table.toFill, size);
   const pages = paged(rows, size.height - HEAD - head - EDGE - 4, after);
   return pages.map((page, index) => ({
     name: pages.length === 1 ? table.name : `${table.name}-${index + 1}`,
@@ -75,7 +77,7 @@ export function tableSheets(table: SheetTable, words: Words): Scene[] {
       ...(pages.length > 1 ? [pageNumber(index + 1, pages.length, size)] : []),
       ...columnHeads(columns, head, size, words),
       ...drawnRows(page, columns, HEAD + head, size, words),
-      ...(index === pages.length - 1 ? afterLines(table.after, page, HEAD + head, size, words) : []),
+      ...(index === pages.length - 1 ? lastItems(table, page, HEAD + head, size, words) : []),
     ],
   }));
 }
@@ -152,8 +154,20 @@ function paged(rows: readonly Laid[], room: number, after: number): Laid[][] {
     pages.at(-1)?.push(laid);
     used += laid.height;
   });
-  return pages;
+  return withoutWidow(pages);
 }
+
+/** A last sheet of one or two rows takes more from the one before, so that no row stands alone. */
+function withoutWidow(pages: Laid[][]): Laid[][] {
+  const [last, before] = [pages.at(-1) ?? [], pages.at(-2) ?? []];
+  const isPlain = [...last, ...before].every(({ row }) => !("heading" in row));
+  if (!isPlain || last.length >= FEWEST || before.length < 2 * FEWEST) return pages;
+  const moved = before.slice(last.length - FEWEST);
+  return [...pages.slice(0, -2), before.slice(0, before.length - moved.length), [...moved, ...last]];
+}
+
+/** Rows that a last sheet has at the least. */
+const FEWEST = 4;
 
 /** A heading and all rows to the next one. */
 function blockHeight(rows: readonly Laid[], first: number): number {
@@ -260,18 +274,43 @@ function afterHeight(after: readonly TextItem[], { width }: SceneSize, words: Wo
   return lines.reduce((sum, count) => sum + count * LEADING, 4);
 }
 
-function afterLines(
-  after: readonly TextItem[],
+function lastItems(
+  { after, toFill = [] }: SheetTable,
   page: readonly Laid[],
   top: number,
-  { width }: SceneSize,
+  size: SceneSize,
   words: Words,
 ): Item[] {
   let y = page.reduce((sum, { height }) => sum + height, top) + 6;
-  return after.flatMap((item) => {
-    const style = { size: NOTE, weight: 500, width: width - 2 * EDGE, leading: LEADING } as const;
+  const said = after.flatMap((item) => {
+    const style = { size: NOTE, weight: 500, width: size.width - 2 * EDGE, leading: LEADING } as const;
     const set = wrapped(item, [EDGE, y], style, words);
     y = set.bottom + LEADING * 1.4;
     return set.items;
   });
+  return [...said, ...toFill.flatMap((item, index) => fillLine(item, index, y, size, words))];
+}
+
+/** Lines to write on: so many beside one another, and so far apart for hands [mm]. */
+const FILL_ROW = 8;
+const FILL_GAP = 8;
+
+function fillsAcross({ width }: SceneSize): number {
+  return width > A4.width ? 3 : 2;
+}
+
+function fillHeight(toFill: readonly TextItem[] = [], size: SceneSize): number {
+  return toFill.length === 0 ? 0 : Math.ceil(toFill.length / fillsAcross(size)) * FILL_ROW + 2;
+}
+
+function fillLine(item: TextItem, index: number, top: number, size: SceneSize, words: Words): Item[] {
+  const across = fillsAcross(size);
+  const width = (size.width - 2 * EDGE - (across - 1) * FILL_GAP) / across;
+  const x = EDGE + (index % across) * (width + FILL_GAP);
+  const y = top + 4 + Math.floor(index / across) * FILL_ROW;
+  const said = words.measure(words.labels(item), NOTE, 700);
+  return [
+    text(item, [x, y], { size: NOTE, weight: 700, maxWidth: width }),
+    stroke([x + said + 2, y + 0.8, x + width, y + 0.8], { stroke: "ink", width: 0.2, cap: "butt" }),
+  ];
 }

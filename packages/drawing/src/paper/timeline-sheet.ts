@@ -27,8 +27,7 @@ export function timelineTable(plan: Plan, camp: Camp): SheetTable | undefined {
       clockText(entry.at, camp.place),
       fromSunset(entry, sunset),
       word(`night.${entry.what}`),
-      "tick",
-      "blank",
+      ...(TO_DO.includes(entry.what) ? (["tick", "blank"] as const) : ([NOTHING, NOTHING] as const)),
     ]),
     rowMm: 8.5,
     after: [
@@ -49,11 +48,15 @@ export function timelineTable(plan: Plan, camp: Camp): SheetTable | undefined {
   };
 }
 
+/** What people do; the rest happens. */
+const TO_DO: readonly string[] = ["arrive-by", "trees-looked-at", "berths-set-up", "dusk-check"];
+const NOTHING: TextItem = { said: "" };
+
 /** How long before or after sunset, to the minute. */
 export function fromSunset({ at }: Pick<TimelineEntry, "at">, sunset: string | undefined): TextItem {
   const [moment, set] = [instantMs(at), sunset === undefined ? undefined : instantMs(sunset)];
   if (moment === undefined || set === undefined) return { said: "" };
-  const before = Math.round((set - moment) / 60_000);
+  const before = Math.round(set / 60_000) - Math.round(moment / 60_000);
   if (before === 0) return word("timeline.at");
   const whole = Math.abs(before);
   const [hours, minutes] = [Math.floor(whole / 60), whole % 60];

@@ -24,7 +24,19 @@ export function brokenLines(
     lines.push(...parts.slice(0, -1));
     line = parts.at(-1) ?? "";
   }
-  return line === "" ? lines : [...lines, line];
+  return keptApart(line === "" ? lines : [...lines, line]);
+}
+
+/** What is kept apart and goes on in the next line is closed at the end of one and opened again in the next. */
+function keptApart(lines: readonly string[]): string[] {
+  let open = "";
+  return lines.map((line) => {
+    const whole = open + line;
+    const begun = whole.match(/[\u2066-\u2068]/g) ?? [];
+    const missing = begun.length - (whole.match(/\u2069/g)?.length ?? 0);
+    open = missing > 0 ? (begun.at(-1) ?? "") : "";
+    return missing > 0 ? `${whole}\u2069` : whole;
+  });
 }
 
 function brokenWord(word: string, fits: (text: string) => boolean): string[] {

@@ -13,7 +13,8 @@ export const PAPERS_ENGLISH = {
 
   "kit-list.title": "Kit list and returns",
   "kit-list.what": "what",
-  "kit-list.item": "line of the store",
+  "kit-list.item": "in the store as",
+  "kit-list.cut": "cord cut list",
   "kit-list.numbers": "no.",
   "kit-list.count": "count",
   "kit-list.packed": "packed",
@@ -83,6 +84,8 @@ export const PAPERS_ENGLISH = {
   "sleeping.in": "in bed",
   "sleeping.steps": "{steps} steps {bearing}",
   "sleeping.berth-name": "berth {berth}: {name}",
+  "sleeping.on-the-ground": "no berth: on the ground",
+  "sleeping.refused": "{trees}: do not hang",
   "sleeping.spare": "spare berth, kept free",
 
   "trees.title": "Tree inspection",
@@ -94,14 +97,15 @@ export const PAPERS_ENGLISH = {
   "trees.roots": "ground: no lifted, cut or rotten root, no new lean",
   "trees.moves": "does not move when leaned on",
   "trees.use": "use",
-  "trees.known": "last looked at: {by}, {day}",
+  "trees.known": "last looked at",
   "trees.nobody": "nobody yet",
-  "trees.needed-by": "{berth}",
+  "trees.doubtful": "doubtful",
+  "trees.dead": "dead",
   "trees.after":
     "Every box must be ticked before anybody ties to the tree. One box open: do not hang; move on or sleep on the ground. In doubt ask a tree officer.",
 
   "straps.title": "Strap and hammock inspection",
-  "straps.item": "line",
+  "straps.item": "in the store as",
   "straps.number": "no.",
   "straps.last": "last inspection",
   "straps.cuts": "no cut, fray, burn",
@@ -111,7 +115,9 @@ export const PAPERS_ENGLISH = {
   "straps.pass": "pass",
   "straps.quarantine": "quarantine",
   "straps.retire": "retire",
-  "straps.never": "never",
+  "straps.never": "none told",
+  "straps.last-quarantine": "{told}: quarantine",
+  "straps.last-retire": "{told}: retire",
   "straps.last-by": "{day}, {by}",
   "straps.after": "One box open: quarantine it, with a knot in its end. Retired is for good: cut it through.",
 
@@ -166,11 +172,18 @@ export const PAPERS_ENGLISH = {
   "risk.after": "rating then",
   "risk.changed": "what has changed on the day",
   "risk.all": "everybody",
-  "risk.others": "everybody, passers-by",
+  "risk.others": "all, passers-by",
   "risk.young": "children",
   "risk.after-note":
-    "Rate by your own organisation’s scale, with what is already done in place. Go through the last column on the spot, and again at dusk.",
-  "risk.first-aider": "First aider, nearest hospital, who decides to stop: write them here.",
+    "Rate by your own organisation’s scale, with what is already done in place. Go through the last column on the spot, and again at dusk. The land manager’s, the organisation’s and the makers’ word goes first.",
+  "risk.fill-assessed": "Assessed by, day",
+  "risk.fill-agreed": "Agreed by, day",
+  "risk.fill-stops": "Who decides to stop",
+  "risk.fill-aider": "First aider",
+  "risk.fill-hospital": "Nearest hospital",
+  "risk.fill-kit": "First-aid kit is",
+  "risk.h.bites": "ticks, insects, animals",
+  "risk.c.bites": "Food kept away from berths; nets closed; skin looked over in the morning.",
   "risk.h.limb": "limb or tree falls",
   "risk.h.anchor": "tree gives way or strap slips",
   "risk.h.part": "strap, knot or cloth fails",
@@ -186,6 +199,8 @@ export const PAPERS_ENGLISH = {
   "risk.h.alone": "somebody ill or frightened at night",
   "risk.c.limb":
     "Trees looked at: {done} of {of}. Nobody sleeps in reach of a dead tree or a hung-up limb as mapped.",
+  "risk.c.limb-near":
+    "Trees looked at: {done} of {of}. Berths near what may fall: {berths}; look up there again, or move them.",
   "risk.c.limb-unmapped": "Trees looked at: {done} of {of}. Nothing is mapped: look up at each berth.",
   "risk.c.anchor": "Trunks of at least {trunk}; hammocks a tree: {count}. Straps at least {strap} wide.",
   "risk.c.part":
@@ -201,7 +216,7 @@ export const PAPERS_ENGLISH = {
   "risk.c.wet": "Tarp over {count} of {of} berths; drip lines.",
   "risk.c.fire": "Fire {setback} clear of berths; no flame under a tarp.",
   "risk.c.fire-none": "No flame near cloth or cord.",
-  "risk.c.trip": "Walk-outs kept clear of guys; a torch for each.",
+  "risk.c.trip": "Walk-outs kept clear of guys; guys marked; a torch at each berth.",
   "risk.c.water": "No berth over water; set-backs as the house has them.",
   "risk.c.alone": "Buddies and whom to wake stand on each card.",
 } as const;

@@ -2,6 +2,8 @@
 export const STORE_ENGLISH = {
   "cuts.title": "Cord to cut, {camp}",
   "cuts.desc": "Each spool as a bar with the pieces that come from it; what is left is hatched.",
+  "cuts.order":
+    "Cut from the left, in metres as written. Dark ends go into knots and tails, half at either end. Hatched is left over.",
   "cuts.none": "nothing to cut",
   "cuts.webbing": "webbing",
   "cuts.webbing-wide": "webbing {width}",

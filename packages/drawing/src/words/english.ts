@@ -158,7 +158,7 @@ export const ENGLISH = {
   "card.back-desc": "Side view, order, knots, getting in, cautions.",
   "card.sheet-title": "Berth cards, {camp}",
   "card.sheet-desc": "Four cards to a sheet, with cut marks.",
-  "card.where": "{camp}, {day}",
+  "card.where": "{day}, {camp}",
   "card.head": "HEAD",
   "card.foot": "FOOT",
   "card.from-meeting": "From the meeting point: {steps} steps {bearing}",
@@ -181,6 +181,7 @@ export const ENGLISH = {
   "card.bark-two": "Bark to hammock, head, foot",
   "card.two-values": "{first}, {second}",
   "card.sit": "Set, sit, correct: seat {height} up. A helper checks",
+  "card.tarp-none": "No tarp for this berth. Ask your leader",
   "card.tarp-ask-leader": "Tarp: not checked. Ask your leader",
   "card.tarp-not-checked": "Tarp: not checked",
   "card.warmth-not-checked": "Under and over: warmth not checked",
@@ -305,10 +306,11 @@ export const ENGLISH = {
   "leaders.thunder": "Thunder: to a building or hard-topped vehicle",
   "leaders.foot-line":
     "Steps: from beside the middle of one trunk to beside the middle of the other. A person looks at every tree, every night. Not sure? Sleep on the ground.",
+  "leaders.refused": "do not hang: see the card",
   "leaders.notes": "Notes of the night",
   "leaders.fallback": "Ground fallback: {where}",
   "leaders.fallback-none": "Ground fallback: none named",
-  "leaders.unplaced": "no berth: {names}",
+  "leaders.unplaced": "No berth, sleep on the ground: {names}.",
 
   "angle.title": "Strap angle card",
   "angle.desc":

@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import { commandOf } from "./run.mjs";
 import { ROOT } from "./source-files.mjs";
 
-const NAMES = ["camp", "plan"];
+const NAMES = ["camp", "plan", "log"];
 const CLI = join("packages", "cli", "src", "main.ts");
 
 /**

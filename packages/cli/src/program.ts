@@ -145,8 +145,8 @@ function addModel(program: Command, session: Session): void {
 function addSchema(program: Command, session: Session): void {
   program
     .command("schema")
-    .description("the JSON Schemas of the camp file and the plan file")
-    .argument("[NAME]", "camp or plan; both by name without it")
+    .description("the JSON Schemas of the camp file, the plan file and the log file")
+    .argument("[NAME]", "camp, plan or log; all by name without it")
     .action(async (name: string | undefined) => {
       const { schemaCommand } = await import("./commands/schema.ts");
       session.end(schemaCommand(name, session.io));

@@ -7,6 +7,7 @@ export * from "./du-bois-area.ts";
 export * from "./halves.ts";
 export * from "./heat-units.ts";
 export * from "./layer-label.ts";
+export * from "./learnt-offset.ts";
 export * from "./pressed-insulation.ts";
 export * from "./required-insulation.ts";
 export * from "./resting-heat.ts";

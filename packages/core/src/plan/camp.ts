@@ -1,6 +1,7 @@
 import type { Obstacle, GroundXY } from "../site/obstacle.ts";
 import type { Looked, Tree, TreeCondition } from "../site/tree.ts";
 import type { KitItem } from "./kit.ts";
+import type { LearntWarmth } from "./log-types.ts";
 import type { HouseRules } from "./house-rules.ts";
 import type { Canopy, NightHour, SetUp, ThunderForecast, ThunderRule } from "./night-types.ts";
 
@@ -108,6 +109,8 @@ export interface Sleeper {
   readonly sleeps: "cold" | "usual" | "warm";
   /** Sleeps in a warm hat where no bag's hood is; absent: taken for granted, and said. */
   readonly hat?: boolean;
+  /** What the log has taught about this sleeper; absent: nothing. */
+  readonly learnt?: LearntWarmth;
   readonly group?: string;
   readonly leads: boolean;
   /** Never slept in a hammock: given an easy berth; absent: has. */

@@ -234,9 +234,21 @@ export const DEFAULTS = {
     source: "house-convention",
   },
   "warmth.margin_k": {
-    value: 4,
+    value: 2,
     unit: "K",
-    why: "How much colder than the low each half should be good for: a valley, a clear sky, a tired or thin sleeper.",
+    why: "Comfort to spare of each half for what no balance knows: tired, hungry, a layer that slipped. Wind, sky, cold pool and person are reckoned.",
+    source: "house-convention",
+  },
+  "warmth.band_share": {
+    value: 0.78,
+    unit: "1",
+    why: "So much of the band above the limit makes nine in ten who do not wake of cold; all of it, nineteen in twenty.",
+    source: "house-convention",
+  },
+  "warmth.label_below_k": {
+    value: 5,
+    unit: "K",
+    why: "What is borrowed or bought is to be rated so much below the coldest air: 3 to 5 K are usual.",
     source: "common-practice",
   },
   "warmth.youth_margin_k": {
@@ -244,6 +256,12 @@ export const DEFAULTS = {
     unit: "K",
     why: "The same under 16, where no balance of heat is valid and the kit alone is judged.",
     source: "common-practice",
+  },
+  "warmth.youth_warmer_k": {
+    value: 4,
+    unit: "K",
+    why: "More than that of a half under 16 that was cold or cool on a night before.",
+    source: "house-convention",
   },
   "warmth.top_share": {
     value: 0.65,

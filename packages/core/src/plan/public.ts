@@ -6,6 +6,7 @@ export type * from "./fit-types.ts";
 export type * from "./plan.ts";
 export type * from "./alternative-types.ts";
 export type * from "./warmth-types.ts";
+export type * from "./log-types.ts";
 export type * from "./explanation.ts";
 export type * from "./tarp-types.ts";
 export type * from "./night-types.ts";

@@ -1,3 +1,5 @@
+import type { LearntWarmth } from "./log-types.ts";
+
 /** What of a thing to lie on decides how warm it keeps. What nobody states stands in the table of defaults. */
 export interface UnderWarmth {
   /** Resistance of the layer alone, flat and lofted, without air about it [m²K/W]. */
@@ -61,6 +63,8 @@ export interface HalfWarmth {
   readonly enough: Enough;
   /** Id of the kit line that makes this half; absent: nothing. */
   readonly item?: string;
+  /** Tonight's coldest air above this half's comfort, nothing learnt in it: what a log keeps [K]. Never under 16. */
+  readonly marginK?: number;
 }
 
 export interface BalanceWarmth extends WarmthCommon {
@@ -68,8 +72,10 @@ export interface BalanceWarmth extends WarmthCommon {
   /** Coldest air in which this sleeper is comfortable, or just sleeps through, in this kit and wind [K]. */
   readonly comfortK: number;
   readonly limitK: number;
-  /** How far either may be off, both ways [K]; never less than 4. */
+  /** How far either may be off, both ways [K]; never less than 4, or less than 2.6 with a log of nights. */
   readonly bandK: number;
+  /** What the log has taught of each half; in comfort, limit and verdicts already. */
+  readonly learnt?: Extract<LearntWarmth, { readonly by: "nights" }>;
   /** Heat that goes out above and below in the coldest hour, per area of that half [W/m²]. */
   readonly topWM2: number;
   readonly bottomWM2: number;
@@ -145,4 +151,6 @@ export type WarmthNote =
   | "over-not-known"
   | "hat-assumed"
   | "colder-than-known"
-  | "hours-from-low";
+  | "hours-from-low"
+  // what nights before have taught is in it
+  | "from-the-log";

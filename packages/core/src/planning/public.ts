@@ -36,6 +36,7 @@ export * from "./find-hang-kit.ts";
 export { halfMargins, warmthMargin, type HalfMargin, type HalfMargins } from "./warmth/warmth-margin.ts";
 export { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
 export type { WarmKit } from "./warmth/kit-halves.ts";
+export * from "./log/with-log.ts";
 export * from "./shelter/tarp-in-full.ts";
 export * from "./hand-marks.ts";
 export * from "./hand-ranges.ts";

@@ -87,6 +87,8 @@ describe("parts of a plan in the form of its file", () => {
       comfort_c: 4,
       limit_c: -1,
       band_k: 4,
+      under: { margin_k: 3 },
+      learnt: { under: { nights: 3, offset_k: 1.5, band_k: 3 } },
       top_w_m2: 40,
       total_m2k_w: 0.6,
       hours: [{ under: { need_m2k_w: 0.5, loss_w_m2: 40 } }],

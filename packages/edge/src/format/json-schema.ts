@@ -1,13 +1,15 @@
 import { campSchema } from "./camp-schema.ts";
 import * as z from "zod/mini";
 import { pairSchema, treeSchema } from "./ground-schema.ts";
+import { logSchema } from "./log-schema.ts";
 import { planSchema } from "./plan-schema.ts";
 
-/** The JSON Schemas (2020-12) of both files, made from the schemas that read them. */
-export function jsonSchemas(): Readonly<Record<"camp" | "plan", object>> {
+/** The JSON Schemas (2020-12) of the three files, made from the schemas that read them. */
+export function jsonSchemas(): Readonly<Record<"camp" | "plan" | "log", object>> {
   return {
     camp: named("Nightspan camp file", campSchema),
     plan: named("Nightspan plan file", planSchema),
+    log: named("Nightspan log file", logSchema),
   };
 }
 

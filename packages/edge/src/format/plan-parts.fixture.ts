@@ -149,6 +149,12 @@ const HALVES = {
 export const BALANCE: BerthWarmth = {
   by: "balance",
   ...HALVES,
+  under: { ...HALVES.under, marginK: 3 },
+  learnt: {
+    by: "nights",
+    under: { nights: 3, offsetK: 1.5, bandK: 3 },
+    over: { nights: 0, offsetK: 0, bandK: 4 },
+  },
   comfortK: 277.15,
   limitK: 272.15,
   bandK: 4,

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { choice } from "./fields.ts";
-import { amount, name } from "./plan-parts-schema.ts";
+import { amount, count, name } from "./plan-parts-schema.ts";
 
 const half = () => choice("under", "over");
 
@@ -8,6 +8,7 @@ const common = () => {
   const halfSchema = z.object({
     enough: choice("enough", "borderline", "not-enough"),
     item: z.optional(name()),
+    margin_k: z.optional(amount()),
   });
   return {
     under: halfSchema,
@@ -17,6 +18,8 @@ const common = () => {
     notes: z.array(name()),
   };
 };
+
+const learntSchema = z.object({ nights: count(), offset_k: amount(), band_k: amount() });
 
 const halfHourSchema = z.object({ need_m2k_w: amount(), have_m2k_w: amount(), loss_w_m2: amount() });
 
@@ -37,6 +40,7 @@ export const warmthSchema = z.discriminatedUnion("by", [
     comfort_c: amount(),
     limit_c: amount(),
     band_k: amount(),
+    learnt: z.optional(z.object({ by: z.literal("nights"), under: learntSchema, over: learntSchema })),
     top_w_m2: amount(),
     bottom_w_m2: amount(),
     total_m2k_w: amount(),

@@ -132,7 +132,7 @@ describe("a store as it is dealt", () => {
   it("tells under and over too poor for tonight, and from what air on they would do", () => {
     const told = dealing([sleeper("a"), sleeper("b")], [under("u"), over("o", { count: 2, comfortK: 255 })]);
     expect(told.shortages).toMatchObject([
-      { kind: "under", lacking: ["b"], pieces: 1, competing: ["a", "b"], borrow: [{ airK: NIGHT.lowK - 4 }] },
+      { kind: "under", lacking: ["b"], pieces: 1, competing: ["a", "b"], borrow: [{ airK: NIGHT.lowK - 5 }] },
     ]);
     expect(told.dealt[1]?.marginK).toBeLessThan(0);
   });
@@ -145,7 +145,7 @@ describe("a store as it is dealt", () => {
         one.borrow.filter(({ kind }) => kind === "under"),
       );
     };
-    expect(borrow([40, 40])).toMatchObject([{ count: 1, airK: NIGHT.lowK - 4 }]);
+    expect(borrow([40, 40])).toMatchObject([{ count: 1, airK: NIGHT.lowK - 5 }]);
     for (const ages of [
       [14, 14],
       [40, 14, 14],

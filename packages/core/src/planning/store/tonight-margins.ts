@@ -1,7 +1,7 @@
 import type { Night, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import { tonightAir, type HammockAir } from "../warmth/tonight-air.ts";
-import { askedK, halfMargins, warmKit, type HalfMargins } from "../warmth/warmth-margin.ts";
+import { halfMargins, warmKit, type HalfMargins } from "../warmth/warmth-margin.ts";
 import type { Holding, LineOf } from "./store-hands.ts";
 import type { HalfMarginsOf } from "./warmth-tables.ts";
 
@@ -15,8 +15,8 @@ export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): HalfMarg
   const kept = new Map<string, HalfMargins>();
   const margins = (sleeper: Sleeper, hung: Holding, warm: WarmLines): HalfMargins => {
     const { tarp, hammock } = hung;
-    const { massKg, statureM, ageYears, sex, sleeps, hat } = sleeper;
-    const body = [massKg, statureM, ageYears, sex, sleeps, hat];
+    const { massKg, statureM, ageYears, sex, sleeps, hat, learnt } = sleeper;
+    const body = [massKg, statureM, ageYears, sex, sleeps, hat, learntKey(learnt)];
     const key = [warm.under?.id, warm.over?.id, tarp === undefined, hammock?.layers, ...body].join("|");
     const known = kept.get(key) ?? halfMargins(sleeper, air, warmKit(sleeper, { ...warm, tarp, hammock }));
     kept.set(key, known);
@@ -35,9 +35,15 @@ export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): HalfMarg
   };
 }
 
-/** Air that each half of a sleeper must be good for [K]; nothing without a night. */
+function learntKey(learnt: Sleeper["learnt"]): string {
+  if (learnt === undefined) return "";
+  if (learnt.by === "youth-rule") return `${learnt.under} ${learnt.over}`;
+  return [learnt.under, learnt.over].map(({ offsetK, bandK }) => `${offsetK} ${bandK}`).join(" ");
+}
+
+/** What a layer that is borrowed should be rated for [K]; nothing without a night. */
 export function airAskedK(air: HammockAir | undefined): ((sleeper: Sleeper) => number) | undefined {
-  return air === undefined ? undefined : (sleeper) => air.airK - askedK(sleeper);
+  return air === undefined ? undefined : () => air.airK - DEFAULTS["warmth.label_below_k"].value;
 }
 
 interface WarmLines {

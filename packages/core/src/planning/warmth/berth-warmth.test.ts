@@ -49,8 +49,9 @@ describe("the warmth of a berth", () => {
     const { warmth, farShort } = judged(GROWN, WARM);
     expect(farShort).toBe(false);
     if (warmth.by !== "balance") throw new Error("a grown person has a balance");
-    expect(warmth.under).toEqual({ enough: "enough", item: "u" });
-    expect(warmth.over).toEqual({ enough: "enough", item: "o" });
+    expect(warmth.under).toMatchObject({ enough: "enough", item: "u" });
+    expect(warmth.over).toMatchObject({ enough: "enough", item: "o" });
+    expect(warmth.under.marginK).toBeGreaterThan(2);
     expect(warmth.helps).toBeUndefined();
     expect(warmth.limitK).toBeLessThan(warmth.comfortK);
     expect(warmth.bandK).toBeGreaterThanOrEqual(4);
@@ -71,7 +72,8 @@ describe("the warmth of a berth", () => {
     expect(thin.weaker).toBe("under");
     expect(thin.helps?.change).toBe("close-gap");
     const none = judged(GROWN, { over: over() }).warmth;
-    expect(none.under).toEqual({ enough: "not-enough" });
+    expect(none.under.enough).toBe("not-enough");
+    expect(none.under.item).toBeUndefined();
     expect(none.helps?.change).toBe("add-underblanket");
     const quilt = { ...WARM, over: over({ form: "quilt", insulationM2KPerW: 2 }), hat: false };
     const bareHead = judged(GROWN, quilt, { ...NIGHT, lowK: ICE_K - 3 }).warmth;

@@ -45,7 +45,7 @@ describe("the coldest air of a camp", () => {
   });
 
   it("is the night of shortage and verdict alike, however warm the layer", () => {
-    const told = [14, 10, 6, 2, -2, -6, -10, -14].flatMap((limitC) =>
+    const told = [24, 20, 16, 12, 6, 0, -7, -14].flatMap((limitC) =>
       [true, false].map((hollow) => {
         const { berths, dealing } = planned(camped(ICE_K + limitC, hollow));
         const [berth] = berths;

@@ -32,10 +32,15 @@ export function warmthDefaults(dealt: readonly DealtKit[]): readonly DefaultUsed
     ...used("kit[].permeability_under", hung.map(({ under }) => under).filter(unknownCloth)),
     ...used("kit[].permeability_over", overs.filter(unknownCloth)),
     ...used("warmth.top_share", []),
-    ...(people.every(isYoung) ? [] : used("warmth.margin_k", [])),
+    ...(people.every(isYoung) ? [] : [...used("warmth.margin_k", []), ...used("warmth.band_share", [])]),
     ...(people.some(isYoung) ? used("warmth.youth_margin_k", []) : []),
+    ...(people.some(isCoolOnce) ? used("warmth.youth_warmer_k", []) : []),
     ...used("warmth.cold_back_w_m2", []),
   ];
+}
+
+function isCoolOnce({ learnt }: Sleeper): boolean {
+  return learnt?.by === "youth-rule" && [learnt.under, learnt.over].includes("warmer-than-the-rule");
 }
 
 function covers({ coveredRatio }: UnderInsulation): boolean {

@@ -1,9 +1,11 @@
 import { coldestAir } from "../../heat/coldest-air.ts";
 import { halves, type HalvesInput } from "../../heat/halves.ts";
+import type { LearntHalf } from "../../heat/learnt-offset.ts";
 import { balanceAt } from "../../heat/required-insulation.ts";
 import { GROWN_YEARS } from "../../heat/resting-heat.ts";
 import { sleepState, STANDARD_WOMAN, type SleepingPerson } from "../../heat/sleep-heat.ts";
 import { SKIN_K, type SleepState } from "../../heat/sleep-states.ts";
+import { bandOf, LEAST_BAND_K } from "../../heat/sleeper-balance.ts";
 import type { Night, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
 import type { Hammock, OverInsulation, Tarp, UnderInsulation } from "../../plan/kit.ts";
@@ -17,6 +19,8 @@ export interface HalfMargin {
   readonly marginK: number;
   /** Above where it is not enough: below 0 the sleeper wakes of cold, or this half is cold by itself. */
   readonly floorK: number;
+  /** Above comfort alone, nothing asked and nothing learnt: what a log keeps. */
+  readonly reckonedK: number;
 }
 
 export type HalfMargins = Readonly<Record<WarmthHalf, HalfMargin>>;
@@ -24,10 +28,11 @@ export type HalfMargins = Readonly<Record<WarmthHalf, HalfMargin>>;
 /**
  * By how much the weaker half of a sleeper's warmth is better than what is asked for tonight: what the store deals by.
  *
- *   min over halves of  min(low − comfort(R) − asked, low − (33 °C − 60 W/m² · R_half))
+ *   min over halves of  min(low − comfort(R) − asked, low − (33 °C − 60 W/m² · R_half) − asked, low − limit(R) − 0.78 band) − δ
  *
  * R is that of both halves with the other at least as good as it must be, so that a warm half helps a thin one, and a
- * thin one is never held against the other.
+ * thin one is never held against the other. δ and band are what the log has taught, else 0 and the balance's own band. So
+ * what is enough is comfortable with something over, and nine times in ten the sleeper does not wake of cold.
  *
  * Shapes   one sleeper and what they lie between in, scalar out
  * Units    [K]; from 0 it is enough
@@ -57,24 +62,43 @@ export function halfMargins(sleeper: Sleeper, air: HammockAir, kit: WarmKit): Ha
 export function marginsOf(sleeper: Sleeper, air: HammockAir, input: HalvesInput): HalfMargins {
   const { topM2KPerW, bottomM2KPerW } = halves(input);
   const person = balancedAs(sleeper);
-  const asked = askedK(sleeper);
   const comfort = sleepState("comfort", person);
-  const floor = isYoung(sleeper) ? comfort : sleepState("limit", person);
-  const neededM2KPerW = balanceAt(comfort, balancedK(air.airK) - asked, air.humidityRatio).totalM2KPerW;
-  const above = (state: SleepState, totalM2KPerW: number) =>
-    air.airK - coldestAir(state, totalM2KPerW, air.humidityRatio).x;
-  const half = (own: number, other: number, share: number): HalfMargin => {
+  const limit = isYoung(sleeper) ? undefined : sleepState("limit", person);
+  const otherAirK = balancedK(air.airK) - askedK(sleeper);
+  const neededM2KPerW = balanceAt(comfort, otherAirK, air.humidityRatio).totalM2KPerW;
+  const half = (key: WarmthHalf, own: number, other: number, share: number): HalfMargin => {
     const totalM2KPerW = 1 / (share / own + (1 - share) / Math.max(other, neededM2KPerW));
+    const of = (state: SleepState) => coldestAir(state, totalM2KPerW, air.humidityRatio).x;
+    const comfortK = of(comfort);
     const coldK = air.airK - (SKIN_K - COLD_BACK_W_M2 * own);
+    const reckonedK = Math.min(air.airK - comfortK, coldK);
+    if (limit === undefined)
+      return { marginK: reckonedK - youthAskedK(sleeper, key), floorK: reckonedK, reckonedK };
+    const { offsetK, bandK } = learntHalf(sleeper, key);
+    const limitK = air.airK - of(limit);
+    const widenedK = bandOf(comfortK) - LEAST_BAND_K + bandK;
     return {
-      marginK: Math.min(above(comfort, totalM2KPerW) - asked, coldK),
-      floorK: Math.min(above(floor, totalM2KPerW), coldK),
+      marginK: Math.min(reckonedK - ASKED_K, limitK - BAND_SHARE * widenedK) - offsetK,
+      floorK: Math.min(limitK, coldK) - offsetK,
+      reckonedK,
     };
   };
   return {
-    under: half(bottomM2KPerW, topM2KPerW, 1 - input.topShareRatio),
-    over: half(topM2KPerW, bottomM2KPerW, input.topShareRatio),
+    under: half("under", bottomM2KPerW, topM2KPerW, 1 - input.topShareRatio),
+    over: half("over", topM2KPerW, bottomM2KPerW, input.topShareRatio),
   };
+}
+
+/** What the log says of one half of a grown sleeper; without a log the balance as it is, with its own band. */
+export function learntHalf({ learnt }: Sleeper, half: WarmthHalf): Omit<LearntHalf, "nights"> {
+  return learnt?.by === "nights" ? learnt[half] : { offsetK: 0, bandK: LEAST_BAND_K };
+}
+
+/** Of a child more is asked of a half that was cool once. */
+function youthAskedK(sleeper: Sleeper, half: WarmthHalf): number {
+  const { learnt } = sleeper;
+  const isMore = learnt?.by === "youth-rule" && learnt[half] === "warmer-than-the-rule";
+  return askedK(sleeper) + (isMore ? YOUTH_WARMER_K : 0);
 }
 
 const COLD_BACK_W_M2 = DEFAULTS["warmth.cold_back_w_m2"].value;
@@ -108,7 +132,9 @@ export function askedK(sleeper: Sleeper): number {
 }
 
 const ASKED_K = DEFAULTS["warmth.margin_k"].value;
+const BAND_SHARE = DEFAULTS["warmth.band_share"].value;
 const YOUTH_ASKED_K = DEFAULTS["warmth.youth_margin_k"].value;
+const YOUTH_WARMER_K = DEFAULTS["warmth.youth_warmer_k"].value;
 
 /** Whom a sleeper is reckoned as: themselves where grown, else the standard woman. What nobody told is taken cold. */
 export function balancedAs(sleeper: Sleeper): SleepingPerson {

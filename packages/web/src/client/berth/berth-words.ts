@@ -57,5 +57,6 @@ export const WARMTH_WORDS = {
     "hat-assumed": "A warm hat is taken for granted.",
     "colder-than-known": "Colder than what the model was held against.",
     "hours-from-low": "The hours follow the forecast low and high.",
+    "from-the-log": "What you logged of nights before is in it.",
   },
 } as const;

@@ -108,13 +108,13 @@ function addImport(program: Command, session: Session): void {
     .description(
       "put trees, a forecast, kit or inspections from a list into a camp file, in place of what is there; inspections are added to their logs",
     )
-    .argument("<FILE>", "the list: CSV, GeoJSON, GPX, CoverageJSON or JSON")
+    .argument("<FILE>", "the list: CSV, GeoJSON, GPX, CoverageJSON or JSON; or the address of a forecast")
     .requiredOption("--into <CAMP>", "the camp file; its last state goes to CAMP.before")
     .option("--skip-bad", "leave out rows that cannot be used")
     .option("--mapping <FILE>", "where in any other JSON a forecast stands")
     .action(async (file: string, options: ImportOptions) => {
       const { importCommand } = await import("./commands/import.ts");
-      session.end(importCommand(file, options, session.io));
+      session.end(await importCommand(file, options, session.io));
     });
 }
 

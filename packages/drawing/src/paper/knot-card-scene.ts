@@ -7,10 +7,16 @@ import type { Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import { KNOT_SIZE, knotPicture, type Knot } from "./knot-pictures.ts";
 
-const KNOTS: readonly Knot[] = ["strap-through-eye", "slipped-half-hitch", "friction-loop", "sheet-bend"];
+const KNOTS: readonly Knot[] = [
+  "strap-through-eye",
+  "slipped-half-hitch",
+  "sling-bury",
+  "friction-loop",
+  "sheet-bend",
+];
 const TOP = 17.5;
-const ROW = 27;
-const SCALE = 0.62;
+const ROW = 22.6;
+const SCALE = 0.52;
 const RIGHT = CARD.width - EDGE;
 
 /** The knots of a berth on one card, A6: each by where it is tied, drawn over and under, with what to look for. */
@@ -25,7 +31,7 @@ export function knotCardScene(words: Words): Scene {
       leading: TYPE_MM.note * 1.16,
     } as const;
     return [
-      knotPicture(knot, [EDGE, y + 1], SCALE),
+      knotPicture(knot, [EDGE, y + 0.6], SCALE),
       text(word(`knots.${knot}`), [x, y + 4.4], { size: TYPE_MM.body, weight: 700, maxWidth: RIGHT - x }),
       ...wrapped(word(`knots.${knot}.how`), [x, y + 9.4], style, words).items,
       stroke([EDGE, y + ROW - 0.6, RIGHT, y + ROW - 0.6], { stroke: "ink", width: RULE.thin, cap: "butt" }),

@@ -1,8 +1,10 @@
 import type { Item, PathStep, XY } from "../scene/scene.ts";
-import { group, path, stroke } from "../scene/shapes.ts";
+import { TYPE_MM } from "../colour/tokens.ts";
+import { name } from "../scene/names.ts";
+import { group, path, stroke, text } from "../scene/shapes.ts";
 
 /** The knots that a berth needs, each where it is tied. */
-export type Knot = "strap-through-eye" | "slipped-half-hitch" | "friction-loop" | "sheet-bend";
+export type Knot = "strap-through-eye" | "slipped-half-hitch" | "sling-bury" | "friction-loop" | "sheet-bend";
 
 /** Room of a picture at scale 1 [mm]. */
 export const KNOT_SIZE = { width: 60, height: 40 } as const;
@@ -13,8 +15,34 @@ const GAP = 0.7;
 
 /** A knot as cords that lie on one another in the order they are drawn: what comes later crosses over. */
 export function knotPicture(knot: Knot, at: XY, scale: number): Item {
-  return group(PICTURES[knot](), { move: at, scale, class: `ns-knot-picture ns-${knot}` });
+  const numbers = (STEPS[knot] ?? []).map(([x, y], index) =>
+    text(name(String(index + 1)), [x, y], {
+      size: TYPE_MM.note / scale,
+      weight: 700,
+      anchor: "middle",
+      halo: "paper",
+    }),
+  );
+  return group([...PICTURES[knot](), ...numbers], {
+    move: at,
+    scale,
+    class: `ns-knot-picture ns-${knot}`,
+  });
 }
+
+/** Where the numbered steps of its words are seen in a picture. */
+const STEPS: Readonly<Partial<Record<Knot, readonly XY[]>>> = {
+  "slipped-half-hitch": [
+    [9, 31],
+    [40, 30],
+    [3, 7],
+  ],
+  "sheet-bend": [
+    [13, 30],
+    [54, 23],
+    [20, 6],
+  ],
+};
 
 interface CordStyle {
   readonly thick?: number;
@@ -73,6 +101,7 @@ function end(at: XY, turnRad: number): Item {
 const PICTURES: Readonly<Record<Knot, () => Item[]>> = {
   "strap-through-eye": strapThroughEye,
   "slipped-half-hitch": slippedHalfHitch,
+  "sling-bury": slingBury,
   "friction-loop": frictionLoop,
   "sheet-bend": sheetBend,
 };
@@ -143,6 +172,65 @@ function slippedHalfHitch(): Item[] {
     ...over(led, 8, 17, { thick: 2.8 }),
     end([52, 9], -0.4),
     ...over(led, 0, 6),
+  ];
+}
+
+/** The line runs back inside itself along the thick part; its tail comes out and is knotted, the loop is what is left. */
+function slingBury(): Item[] {
+  const thin = { thick: 2.6 } as const;
+  const eye = strand([
+    [12, 20],
+    [8, 16.6],
+    [3, 17],
+    [1.4, 20],
+    [3, 23],
+    [8, 23.4],
+    [12, 20],
+  ]);
+  const loop = strand([
+    [36, 19],
+    [44, 15.6],
+    [52, 14.6],
+    [57, 17],
+    [58, 20],
+    [57, 23],
+    [52, 25.4],
+    [44, 24.4],
+    [36, 21],
+  ]);
+  const tail = strand([
+    [22, 20.6],
+    [18.6, 24],
+    [17, 30],
+    [16.6, 34],
+  ]);
+  return [
+    ...cord(eye, thin),
+    ...cord(tail, thin),
+    ...cord(loop, thin),
+    ...cord(
+      [
+        [11.6, 20],
+        [22, 20],
+      ],
+      thin,
+    ),
+    ...cord(
+      [
+        [20, 20],
+        [38, 20],
+      ],
+      { thick: 5.6 },
+    ),
+    // What lies inside the thick part, and the knot that keeps the tail out of it.
+    stroke([21, 20, 37, 20], { stroke: "ink", width: 0.35, dash: [1.2, 0.9], cap: "butt" }),
+    ...cord(
+      [
+        [14.8, 34.6],
+        [18.4, 34.6],
+      ],
+      { thick: 3.6, round: true },
+    ),
   ];
 }
 

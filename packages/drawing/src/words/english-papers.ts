@@ -148,17 +148,21 @@ export const PAPERS_ENGLISH = {
 
   "knots.title": "Knots by place",
   "knots.desc":
-    "Four knots drawn over and under: strap through its eye, slipped half hitch, friction loop, sheet bend.",
+    "Knots drawn over and under: strap through its eye, slipped half hitch, a sling's thick part, prusik loop, sheet bend.",
   "knots.strap-through-eye": "Tree: strap through eye",
   "knots.strap-through-eye.how": "Flat on the bark, the eye on the face of the trunk, not at its edge.",
-  "knots.slipped-half-hitch": "Strap: slipped, then half",
+  "knots.slipped-half-hitch": "Webbing: slipped hitch",
   "knots.slipped-half-hitch.how":
-    "Over the strap, behind it, a bight under its own part. Then one more half hitch with the bight.",
-  "knots.friction-loop": "Tarp ridge: friction loop",
+    "1 Over the strap. 2 Up behind it. 3 A fold under its own part. Then one more half hitch with the fold.",
+  "knots.sling-bury": "Sling: the thick part",
+  "knots.sling-bury.how":
+    "Its tail runs inside. Squeeze the part short to slide; smooth it out before anybody sits. Tail knotted.",
+  "knots.friction-loop": "Tarp ridge: prusik loop",
   "knots.friction-loop.how":
-    "Three turns, the loop through itself, laid side by side. Slides by hand, grips under load.",
+    "The loop three times round and through itself, turns side by side. Slides by hand, grips under load.",
   "knots.sheet-bend": "Line to loop: sheet bend",
-  "knots.sheet-bend.how": "Up through the loop, behind both legs, under its own part. Both ends on one side.",
+  "knots.sheet-bend.how":
+    "1 Up through the loop. 2 Behind both its legs. 3 Under its own part, and out on top.",
   "knots.after":
     "Check each at every entry, and after ten minutes. Learn them from a person, not from a card.",
 

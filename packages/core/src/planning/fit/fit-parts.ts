@@ -9,6 +9,9 @@ import { tooFew, tooWeakFor } from "../store/kit-shortage.ts";
 import type { Holding, LineOf } from "../store/store-hands.ts";
 import { tonightMargins } from "../store/tonight-margins.ts";
 import { hammockReasons, suspensionReasons, tarpReasons, underReasons } from "./fit-reasons.ts";
+import type { Enough, WarmthHalf } from "../../plan/warmth-types.ts";
+import type { Finding } from "../../outcome/finding.ts";
+import { enoughFinding } from "../warmth/warmth-findings.ts";
 import type { HammockAir } from "../warmth/tonight-air.ts";
 import { isYoung } from "../warmth/warmth-margin.ts";
 import { spanReach } from "./span-reach.ts";
@@ -114,10 +117,13 @@ function suspensions({ camp, sleeper, kit }: FitInput): Fitting<"suspension"> {
     kind: "suspension",
     choiceOf: (line) => {
       const reach = reachOf(line);
-      return { reasons: reach === undefined ? [] : suspensionReasons(sleeper, line.id, reach) };
+      return { reasons: suspensionReasons(sleeper, line, camp.rules.strapWidthMinM, reach) };
     },
     mark: (line, { reasons }) =>
-      narrow(line) + reasons.reduce((sum, { demand, limit }) => sum + Math.max(0, limit - demand), 0),
+      narrow(line) +
+      reasons
+        .filter(({ rule }) => isOfFit(rule))
+        .reduce((sum, { demand, limit }) => sum + Math.max(0, limit - demand), 0),
     overkill: () => [],
   };
 }
@@ -132,34 +138,53 @@ function tarps({ camp, sleeper, held }: FitInput): Fitting<"tarp"> {
   };
 }
 
-function unders({ camp, air, sleeper, held }: FitInput): Fitting<"under"> {
+function unders(input: FitInput): Fitting<"under"> {
+  const { camp, air, sleeper, held } = input;
   const margins = tonightMargins(air);
   return {
     kind: "under",
     choiceOf: (line) => ({
-      reasons: underReasons(sleeper, line, held.hammock),
+      reasons: [
+        ...underReasons(sleeper, line, held.hammock),
+        ...warmthReasons(input, "under", line, margins.enough(sleeper, { ...held, under: line }).under),
+      ],
       ...told(camp, sleeper, margins.both(sleeper, { ...held, under: line }).under),
     }),
     mark: (line, { reasons }) => {
       const margin = margins.both(sleeper, { ...held, under: line }).under;
-      const amiss = reasons.filter(({ verdict }) => verdict !== "clear").length;
+      const amiss = reasons.filter(({ rule, verdict }) => isOfFit(rule) && verdict !== "clear").length;
       return margins.underK(sleeper, held, line) === -Infinity ? Infinity : warmthMark(margin, line) + amiss;
     },
     overkill: (_, { marginK }) => more("warmth", "K", 0, marginK, WARMER_K),
   };
 }
 
-function overs({ camp, air, sleeper, held }: FitInput): Fitting<"over"> {
+function overs(input: FitInput): Fitting<"over"> {
+  const { camp, air, sleeper, held } = input;
   const margins = tonightMargins(air);
   return {
     kind: "over",
     choiceOf: (line) => ({
-      reasons: [],
+      reasons: warmthReasons(input, "over", line, margins.enough(sleeper, { ...held, over: line }).over),
       ...told(camp, sleeper, margins.both(sleeper, { ...held, over: line }).over),
     }),
     mark: (line) => warmthMark(margins.both(sleeper, { ...held, over: line }).over, line),
     overkill: (_, { marginK }) => more("warmth", "K", 0, marginK, WARMER_K),
   };
+}
+
+/** Whether a layer is enough; nothing without a night. */
+function warmthReasons(
+  { camp, sleeper }: FitInput,
+  half: WarmthHalf,
+  { id }: KitItem,
+  enough: Enough,
+): Finding[] {
+  return camp.night === undefined ? [] : [enoughFinding(`sleeper/${sleeper.id}`, half, enough, id)];
+}
+
+function isOfFit(rule: Finding["rule"]): boolean {
+  return rule.startsWith("fit.");
 }
 
 /** Short of warmth before mass. */

@@ -121,6 +121,7 @@ describe("fitPeople", () => {
     ]);
     expect(part(fit, "under").choices[0]?.reasons).toMatchObject([
       { rule: "fit.mat-layers", demand: 1, limit: 2, verdict: "look-again" },
+      { rule: "under.enough", subject: "sleeper/a/under", verdict: "look-again" },
     ]);
   });
 
@@ -155,6 +156,28 @@ describe("fitPeople", () => {
     expect(slip?.items.map(({ kind }) => kind)).toEqual(
       expect.arrayContaining(["drip-line", "guy-line", "peg", "light"]),
     );
+  });
+
+  it("names the light and the pegs of the store only for as many as they go round", () => {
+    const things: KitItem[] = [
+      { id: "torch", kind: "light", count: 1, state: "in-use" },
+      { id: "peg", kind: "peg", count: 6, state: "in-use" },
+    ];
+    const kit = [hammock("h", { count: 2 }), webbing("w", { count: 2 }), { ...tarp("t", 3.4), count: 2 }];
+    const fit = fitOf([sleeper("a"), sleeper("b")], [...kit, ...things]);
+    const named = fit.people.map(({ small }) =>
+      small.filter(({ what }) => what === "light" || what === "peg").map(({ count, item }) => [count, item]),
+    );
+    expect(named).toEqual([
+      [
+        [4, "peg"],
+        [1, "torch"],
+      ],
+      [
+        [4, undefined],
+        [1, undefined],
+      ],
+    ]);
   });
 
   it("fits nobody where there is ground", () => {

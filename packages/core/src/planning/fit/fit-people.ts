@@ -32,7 +32,7 @@ export function fitPeople(camp: Camp, deal: KitDeal): StoreFit {
     ...(camp.night === undefined ? {} : { lowK: camp.night.lowK }),
     spansM: fitSpansM(camp),
     girthsM: FIT_GIRTHS_M,
-    people: camp.sleepers.map((sleeper) => personFit({ camp, air, deal, free }, sleeper)),
+    people: camp.sleepers.map((sleeper, place) => personFit({ camp, air, deal, free }, sleeper, place)),
   };
 }
 
@@ -43,7 +43,7 @@ interface FitAll {
   readonly free: readonly KitItem[];
 }
 
-function personFit({ camp, air, deal, free }: FitAll, sleeper: Sleeper): PersonFit {
+function personFit({ camp, air, deal, free }: FitAll, sleeper: Sleeper, before: number): PersonFit {
   const items = deal.dealing?.dealt.find((one) => one.sleeper === sleeper.id)?.items ?? [];
   const lineOf = <K extends DealtKind>(kind: K): LineOf<K> | undefined => {
     const isKind = (line: KitItem): line is LineOf<K> => line.kind === kind;
@@ -63,17 +63,22 @@ function personFit({ camp, air, deal, free }: FitAll, sleeper: Sleeper): PersonF
   const numberOf = (kind: DealtKind) => items.find((item) => item.kind === kind)?.number;
   const kit = deal.dealt.find((one) => one.sleeper.id === sleeper.id);
   const parts = fitParts({ camp, air, sleeper, held, kit, free, numberOf });
-  const small = smallThings(camp.kit, tarp !== undefined, hammock?.ridgelineM === undefined);
+  const small = smallThings(camp.kit, before, tarp !== undefined, hammock?.ridgelineM === undefined);
   const dealt = items.map(({ kind, item, number }) => ({ kind, item, number }));
   return { sleeper: sleeper.id, parts, small, slip: issueSlip(camp, sleeper, dealt, small) };
 }
 
 type Small = PersonFit["small"][number];
 
-/** Drip lines always, a light always; lines and pegs of a tarp with it. */
-function smallThings(kit: readonly KitItem[], hasTarp: boolean, lacksRidgeline: boolean): Small[] {
-  const lineOf = (kind: KitItem["kind"]) =>
-    kit.find((line) => line.kind === kind && piecesInUse(line) > 0)?.id;
+/** Drip lines always, a light always; lines and pegs of a tarp with it. Named are those that go round to whoever comes `before` too. */
+function smallThings(
+  kit: readonly KitItem[],
+  before: number,
+  hasTarp: boolean,
+  lacksRidgeline: boolean,
+): Small[] {
+  const lineOf = (kind: KitItem["kind"], each: number) =>
+    kit.find((line) => line.kind === kind && piecesInUse(line) >= each * (before + 1))?.id;
   const thing = (what: SmallThing, count: number, item?: string): Small => ({
     what,
     count,
@@ -82,8 +87,8 @@ function smallThings(kit: readonly KitItem[], hasTarp: boolean, lacksRidgeline: 
   return [
     thing("drip-line", hasTarp ? 4 : 2),
     ...(lacksRidgeline ? [thing("ridgeline", 1)] : []),
-    ...(hasTarp ? [thing("hitch-loop", 2), thing("guy-line", 4), thing("peg", 4, lineOf("peg"))] : []),
-    thing("light", 1, lineOf("light")),
+    ...(hasTarp ? [thing("hitch-loop", 2), thing("guy-line", 4), thing("peg", 4, lineOf("peg", 4))] : []),
+    thing("light", 1, lineOf("light", 1)),
   ];
 }
 

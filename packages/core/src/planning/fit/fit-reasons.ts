@@ -1,6 +1,7 @@
 import { byRule, compare, kept, type Finding } from "../../outcome/finding.ts";
 import type { Night, Sleeper } from "../../plan/camp.ts";
-import type { Hammock, Tarp, UnderInsulation } from "../../plan/kit.ts";
+import type { HouseRule } from "../../plan/house-rules.ts";
+import type { Hammock, Suspension, Tarp, UnderInsulation } from "../../plan/kit.ts";
 import { CLOTH_OVER_STATURE_M } from "../assumed-kit.ts";
 import { wantedRidgeM } from "../store/deal-hang-kit.ts";
 import type { SpanReach } from "./span-reach.ts";
@@ -37,16 +38,28 @@ export function hammockReasons(sleeper: Sleeper, hammock: Hammock): Finding[] {
   return [load, cloth];
 }
 
-/** A suspension for a range of spans, and for the stoutest trunk: a big one eats a short tree strap. */
-export function suspensionReasons(sleeper: Sleeper, item: string, reach: SpanReach): Finding[] {
-  const common = {
-    source: "hang-chain",
-    subject: subjectOf(sleeper),
-    sense: "at-least",
-    unit: "m",
-    about: [item],
+/**
+ * A suspension: as wide as the house asks; for a range of spans, and for the stoutest trunk: a big one eats a short tree strap.
+ * Without a hammock nobody knows its spans.
+ */
+export function suspensionReasons(
+  sleeper: Sleeper,
+  { id, strapWidthM }: Suspension,
+  least: HouseRule,
+  reach: SpanReach | undefined,
+): Finding[] {
+  const of = { subject: subjectOf(sleeper), sense: "at-least", unit: "m", about: [id] } as const;
+  const width = {
+    rule: "strap.width",
+    source: "house-rules",
+    demand: strapWidthM,
+    limit: least.value,
   } as const;
+  const wide = kept({ ...of, ...width }, "look-again");
+  if (reach === undefined) return [wide];
+  const common = { ...of, source: "hang-chain" } as const;
   return [
+    wide,
     kept({ rule: "fit.spans", ...common, demand: reach.servedM, limit: reach.askedM }, "look-again"),
     kept({ rule: "fit.girth", ...common, demand: reach.girthM, limit: reach.girthAskedM }, "look-again"),
   ];

@@ -1,9 +1,16 @@
 import type { Night, Sleeper } from "../../plan/camp.ts";
 import { DEFAULTS } from "../../plan/defaults.ts";
+import type { Enough, WarmthHalf } from "../../plan/warmth-types.ts";
+import { enoughOf } from "../warmth/half-verdict.ts";
 import { tonightAir, type HammockAir } from "../warmth/tonight-air.ts";
 import { halfMargins, warmKit, type HalfMargins } from "../warmth/warmth-margin.ts";
 import type { Holding, LineOf } from "./store-hands.ts";
 import type { HalfMarginsOf } from "./warmth-tables.ts";
+
+export interface TonightMargins extends HalfMarginsOf {
+  /** Whether each half of what is held is enough, helped by the other. */
+  readonly enough: (sleeper: Sleeper, held: Holding) => Readonly<Record<WarmthHalf, Enough>>;
+}
 
 /**
  * The margin of each half by itself, as the store deals by it: as if the other half were just good enough, and without what a
@@ -11,7 +18,7 @@ import type { HalfMarginsOf } from "./warmth-tables.ts";
  *
  * Without a night a usual one stands in, so that who sleeps cold gets the warmer things; then no margin is told.
  */
-export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): HalfMarginsOf {
+export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): TonightMargins {
   const kept = new Map<string, HalfMargins>();
   const margins = (sleeper: Sleeper, hung: Holding, warm: WarmLines): HalfMargins => {
     const { tarp, hammock } = hung;
@@ -28,6 +35,10 @@ export function tonightMargins(air: HammockAir = tonightAir(STAND_IN)): HalfMarg
     underK: (sleeper, hung, under) =>
       isBarred(hung, under) ? -Infinity : margins(sleeper, hung, { under, over: undefined }).under.marginK,
     overK: (sleeper, hung, over) => margins(sleeper, hung, { under: undefined, over }).over.marginK,
+    enough: (sleeper, held) => {
+      const { under, over } = margins(sleeper, held, { under: held.under, over: held.over });
+      return { under: enoughOf(under), over: enoughOf(over) };
+    },
     both: (sleeper, held) => {
       const { under, over } = margins(sleeper, held, { under: held.under, over: held.over });
       return { under: under.marginK, over: over.marginK };

@@ -32,6 +32,16 @@ export function warmthFindings(berthId: string, judged: JudgedWarmth): readonly 
 }
 
 function halfFinding(berthId: string, half: WarmthHalf, { enough, item }: HalfWarmth): Finding {
+  return enoughFinding(`berth/${berthId}`, half, enough, item);
+}
+
+/** Whether one half is enough, and what it is of. */
+export function enoughFinding(
+  subject: string,
+  half: WarmthHalf,
+  enough: Enough,
+  item: string | undefined,
+): Finding {
   const rule =
     item === undefined
       ? half === "under"
@@ -42,7 +52,7 @@ function halfFinding(berthId: string, half: WarmthHalf, { enough, item }: HalfWa
     {
       rule,
       source: "sleeper-balance",
-      subject: `berth/${berthId}/${half}`,
+      subject: `${subject}/${half}`,
       sense: "at-least",
       demand: RANK[enough],
       limit: RANK.enough,

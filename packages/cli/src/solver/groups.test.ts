@@ -43,7 +43,12 @@ function groupsOf(draw: Draw): GroupSearchInput {
 }
 
 /** The least cost at which everybody lies within reach of a hub of their group, by trying every way; ∞ for none. */
-function leastWithin({ search, kinds, groups, spots }: GroupSearchInput): number {
+function leastWithin(input: GroupSearchInput): number {
+  return leastWorth(input, Infinity);
+}
+
+/** The least cost by trying every way, where each one out of reach has a price. */
+function leastWorth({ search, kinds, groups, spots }: GroupSearchInput, farUnits: number): number {
   const people = search.classes[0]?.people ?? 0;
   const wanted = [0, 1].map((group) =>
     kinds.reduce((sum, kind) => sum + (kind.group === group ? kind.people : 0), 0),
@@ -53,7 +58,9 @@ function leastWithin({ search, kinds, groups, spots }: GroupSearchInput): number
   const visit = (place: number, left: readonly number[], free: number, cost: number): void => {
     if (cost >= best) return;
     if (place === search.places.length) {
-      if (free === 0 && left.every((count) => count === 0) && everyGroupHasHub()) best = cost;
+      if (free > 0 || left.some((count) => count > 0)) return;
+      const outside = outsideOf();
+      best = Math.min(best, cost + (outside === 0 ? 0 : farUnits * outside));
       return;
     }
     visit(place + 1, left, free, cost);
@@ -81,13 +88,12 @@ function leastWithin({ search, kinds, groups, spots }: GroupSearchInput): number
       )
     );
   };
-  const everyGroupHasHub = (): boolean =>
-    groups.every(({ withinM }, group) => {
+  const outsideOf = (): number =>
+    groups.reduce((sum, { withinM }, group) => {
       const own = [...groupAt.keys()].filter((place) => groupAt[place] === group);
-      return (
-        own.length === 0 || own.some((hub) => own.every((place) => apartM(place, hub) <= withinM + 1e-9))
-      );
-    });
+      const ways = own.map((hub) => own.filter((place) => apartM(place, hub) > withinM + 1e-9).length);
+      return sum + (own.length === 0 ? 0 : Math.min(...ways));
+    }, 0);
   const apartM = (a: number, b: number): number => {
     const [one, other] = [spots[a], spots[b]];
     return one === undefined || other === undefined ? 0 : Math.hypot(one[0] - other[0], one[1] - other[1]);
@@ -97,6 +103,24 @@ function leastWithin({ search, kinds, groups, spots }: GroupSearchInput): number
 }
 
 describe("groups with the solver", () => {
+  it("bounds the best layout from below where lying out of reach has a small price", () => {
+    const farUnits = 6;
+    let [looked, torn, tight] = [0, 0, 0];
+    for (let seed = 201; seed <= 250; seed++) {
+      const input = groupsOf(drawFrom(seed));
+      if (input.base.placed < (input.search.classes[0]?.people ?? 0)) continue;
+      const { search, outside } = searchGroups(input, { solver, farUnits });
+      const least = leastWorth(input, farUnits);
+      looked++;
+      expect(search.lowerBoundUnits, `wood ${seed}`).toBeLessThanOrEqual(least);
+      expect(search.costUnits + farUnits * outside, `wood ${seed}`).toBeGreaterThanOrEqual(least);
+      if (outside > 0) torn++;
+      if (search.costUnits + farUnits * outside === least) tight++;
+    }
+    expect(torn).toBeGreaterThan(5);
+    expect(tight / looked).toBeGreaterThan(0.9);
+  });
+
   it("bounds the best layout from below, and is it wherever it says so", () => {
     let [within, best, proven, raised] = [0, 0, 0, 0];
     for (let seed = 1; seed <= 100; seed++) {

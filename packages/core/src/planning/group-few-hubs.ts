@@ -38,8 +38,7 @@ export function searchFewHubs(
   options: FewHubsOptions,
 ): FewHubs | undefined {
   const present = known.hubs.map(({ group }) => group);
-  const isForAll = input.kinds.every(({ group, people }) => people === 0 || present.includes(group));
-  if (present.length > MOST_GROUPS || !isForAll) return undefined;
+  if (!hasFewGroups(input)) return undefined;
   const links = conflictLists(input);
   const streams = present.map((group) => hubStream(input, links, group, options.solver));
   let layout = known;
@@ -50,6 +49,12 @@ export function searchFewHubs(
     layout = better(input, links, choices, layout, options);
   }
   return { layout, bound: layout.worth };
+}
+
+/** Whether sets of hubs are looked at: few groups, and everybody has one. */
+export function hasFewGroups({ kinds }: GroupSearchInput): boolean {
+  const present = new Set(kinds.flatMap(({ group, people }) => (people > 0 ? [group] : [])));
+  return present.size <= MOST_GROUPS && !present.has(-1);
 }
 
 /** Groups up to which sets of hubs are looked at, and how many sets. */

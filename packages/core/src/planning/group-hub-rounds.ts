@@ -15,7 +15,10 @@ export interface HubRoundsOptions {
 /** A layout, and a bound below which no layout lies. */
 export interface HubRounds {
   readonly layout: GroupLayout;
+  /** Of layouts with everybody within reach. */
   readonly bound: number;
+  /** Of layouts with somebody out of reach too, where it is known. */
+  readonly ofAll?: number;
 }
 
 /**

@@ -2,7 +2,8 @@ import type { BerthSearch } from "./berth-search-types.ts";
 import { dealAndRecentre, dealRound, type Dealt } from "./group-balls.ts";
 import { costOf, isNear, searchAroundHubs, type Hub } from "./group-around-hubs.ts";
 import { dealingOf, type Dealing } from "./group-dealing.ts";
-import { searchFewHubs } from "./group-few-hubs.ts";
+import { searchGroupColumns } from "./group-columns.ts";
+import { hasFewGroups, searchFewHubs } from "./group-few-hubs.ts";
 import { searchHubRounds, type HubRounds } from "./group-hub-rounds.ts";
 import { hubKinds, layoutWorth, type GroupLayout } from "./group-layout.ts";
 import { searchNeighbourhoods } from "./group-neighbourhood.ts";
@@ -47,6 +48,7 @@ export function searchGroups(input: GroupSearchInput, options: GroupSearchOption
   if (first === undefined) return resultOf(input, anyhow(input, farUnits), "groups dealt");
   const walks = options.quick === true ? 1 : WALKS;
   const layouts: GroupLayout[] = [];
+  let early: HubRounds | undefined;
   for (let seed = 1; seed <= walks; seed++) {
     const dealt =
       seed === 1 && first.beyond.length === 0 ? first : better(first, walked(dealing, first, seed));
@@ -54,12 +56,39 @@ export function searchGroups(input: GroupSearchInput, options: GroupSearchOption
     const isBest = dealt.beyond.length === 0 && (input.spreadUnitsPerM ?? 0) === 0;
     if (isBest || options.quick === true) return resultOf(input, layout, "groups dealt");
     layouts.push(layout);
+    if (seed > 1 || hasFewGroups(input)) continue;
+    const whole = byColumns(input, layout, { ...options, farUnits });
+    if (whole === undefined) continue;
+    if (isCloseEnough(whole))
+      return resultOf(input, whole.layout, "groups searched", lowerBoundOf(input, whole, farUnits));
+    early = whole;
+    layouts.push(whole.layout);
   }
-  const { layout, bound } = searched(input, layouts, { ...options, farUnits });
-  // Somebody out of reach costs more than any bound for everybody within it.
-  const lowerBound = Math.min(bound, input.base.lowerBoundUnits + farUnits);
-  return resultOf(input, layout, "groups searched", lowerBound);
+  const found = searched(input, layouts, { ...options, farUnits }, early);
+  return resultOf(input, found.layout, "groups searched", lowerBoundOf(input, found, farUnits));
 }
+
+/** Somebody out of reach may cost less than any bound for everybody within it. */
+function lowerBoundOf({ base }: GroupSearchInput, { bound, ofAll = 0 }: HubRounds, farUnits: number): number {
+  return Math.max(ofAll, Math.min(bound, base.lowerBoundUnits + farUnits));
+}
+
+function byColumns(
+  input: GroupSearchInput,
+  known: GroupLayout,
+  { solver, farUnits }: Priced,
+): HubRounds | undefined {
+  if (solver === undefined) return undefined;
+  return searchGroupColumns(input, known, { solver, farUnits, goal: input.base.lowerBoundUnits });
+}
+
+/** Whether nothing more is looked for after columns. */
+function isCloseEnough({ layout, bound }: HubRounds): boolean {
+  return layout.worth - bound <= ENOUGH * layout.worth;
+}
+
+/** Share of its cost by which a layout may be off its bound for that. */
+const ENOUGH = 0.02;
 
 /** How often hubs are walked about from the same start, each time by other chances, and in how many steps. */
 const WALKS = 6;
@@ -85,9 +114,14 @@ function better(a: Dealt, b: Dealt | undefined): Dealt {
 type Priced = GroupSearchOptions & { readonly farUnits: number };
 
 /** The best that berths searched anew round any of the hubs come to, then bettered hub by hub. */
-function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], options: Priced): HubRounds {
+function searched(
+  input: GroupSearchInput,
+  dealt: readonly GroupLayout[],
+  options: Priced,
+  early: HubRounds | undefined,
+): HubRounds {
   const { solver, farUnits } = options;
-  const goal = input.base.lowerBoundUnits;
+  const goal = Math.max(input.base.lowerBoundUnits, early?.bound ?? 0);
   const all = [...dealt, ...dealt.flatMap((layout) => roundHubs(input, layout, options))];
   const found = all.reduce((best, layout) => (layout.worth < best.worth ? layout : best));
   const few = searchFewHubs(input, found, { ...options, goal });
@@ -100,7 +134,12 @@ function searched(input: GroupSearchInput, dealt: readonly GroupLayout[], option
   }
   const { layout, bound } = searchHubRounds(input, start, { solver, farUnits, goal: least });
   const steps = layout.worth < goal + farUnits ? STEPS_AFTER_PROGRAM : STEPS_WHILE_OUTSIDE;
-  return { layout: searchNeighbourhoods(input, layout, { steps, farUnits, goal: bound, solver }), bound };
+  const ofAll = early?.ofAll === undefined ? {} : { ofAll: early.ofAll };
+  return {
+    layout: searchNeighbourhoods(input, layout, { steps, farUnits, goal: bound, solver }),
+    bound,
+    ...ofAll,
+  };
 }
 
 function roundHubs(

@@ -31,6 +31,8 @@ export interface HouseRules {
   readonly doubtfulTreeHeights?: HouseRule;
   /** Half width of the strip a berth keeps for tarp and guy lines [m]. */
   readonly footprintHalfWidthM: HouseRule;
+  /** Half width that the widest tarp dealt takes with its guys [m]; worked out for each plan, never stated; absent: no tarp. */
+  readonly tarpHalfWidthM?: HouseRule;
   /** Whether hammocks at one tree must have 120° and more between them; absent: no. */
   readonly noSpokes?: HouseRule<boolean>;
   /** Species, genera or common names of trees that must not be used. */
@@ -44,4 +46,9 @@ export interface HouseRules {
   /** What the terms of the cost count; absent: as in the table of defaults. */
   readonly weights?: CostWeights;
   readonly setbacksM: Readonly<Record<Exclude<ObstacleKind, "overhead">, HouseRule>>;
+}
+
+/** Half width that a berth keeps from other berths, hazards and set-backs: the house's, or the tarp's where that is more [m]. */
+export function keptHalfWidthM({ footprintHalfWidthM, tarpHalfWidthM }: HouseRules): number {
+  return Math.max(footprintHalfWidthM.value, tarpHalfWidthM?.value ?? 0);
 }

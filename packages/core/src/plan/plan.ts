@@ -43,6 +43,8 @@ export interface Plan {
   /** What limits how many have a berth, where it is the ground and could be shown. */
   readonly bottleneck?: Bottleneck;
   readonly supply: Supply;
+  /** Half width that each berth on the map keeps, where the widest tarp dealt takes more than the house asks [m]. */
+  readonly keptHalfWidthM?: number;
   /** How the store was dealt; absent where the camp lists no kit that could be. */
   readonly dealing?: Dealing;
   /** Lengths to cut for the berths, and from which spools. */

@@ -36,6 +36,8 @@ export interface CampPlace {
   /** On the map: middle of the berth, and the strip of ground it keeps. */
   readonly middle?: GroundXY;
   readonly footprint?: readonly GroundXY[];
+  /** The strip that stems are kept from, where it is narrower. */
+  readonly bare?: readonly GroundXY[];
 }
 
 export interface CampPlaces {

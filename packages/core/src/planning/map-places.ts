@@ -1,6 +1,6 @@
 import type { Ground } from "../plan/camp.ts";
 import { DEFAULTS } from "../plan/defaults.ts";
-import type { HouseRules } from "../plan/house-rules.ts";
+import { keptHalfWidthM, type HouseRules } from "../plan/house-rules.ts";
 import { STEPPED_SPAN_ERROR_RATIO } from "../statics/hang-errors.ts";
 import { berthPlaces } from "../site/berth-places.ts";
 import type { Place, PlaceBlock, Places } from "../site/places-types.ts";
@@ -19,6 +19,7 @@ export function mapPlaces(ground: Ground, rules: HouseRules): CampPlaces {
     spanMaxM: rules.spanMaxM.value,
     trunkMinM: rules.trunkMinM.value,
     halfWidthM: rules.footprintHalfWidthM.value,
+    keptHalfWidthM: keptHalfWidthM(rules),
     deadTreeHeights: rules.deadTreeHeights.value,
     doubtfulTreeHeights: (rules.doubtfulTreeHeights ?? rules.deadTreeHeights).value,
     ...(ground.offM === undefined ? {} : { offM: ground.offM }),
@@ -58,6 +59,7 @@ function placeOf(place: Place, trees: readonly Tree[], ground: Ground): CampPlac
       stepped: false,
       middle: [(a.xM + b.xM) / 2, (a.yM + b.yM) / 2],
       footprint: place.footprint,
+      ...(place.bare === undefined ? {} : { bare: place.bare }),
     },
   ];
 }

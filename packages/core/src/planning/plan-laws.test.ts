@@ -3,12 +3,23 @@ import { describe, expect, it } from "vitest";
 import { worstVerdict } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { HouseRule } from "../plan/house-rules.ts";
+import type { Tarp } from "../plan/kit.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Obstacle } from "../site/obstacle.ts";
 import type { Tree } from "../site/tree.ts";
 import { layoutFaults } from "./testing/layout-faults.fixture.ts";
 import { planned } from "./testing/planned.fixture.ts";
 import { WOOD } from "./testing/wood.fixture.ts";
+
+const TARP: Tarp = {
+  kind: "tarp",
+  id: "t",
+  count: 5,
+  state: "in-use",
+  shape: "rectangle",
+  ridgeM: 3.4,
+  widthM: 3,
+};
 
 const SEEDED = { seed: 1, numRuns: 40 };
 
@@ -125,6 +136,26 @@ describe("laws of the ground under a plan", () => {
       SEEDED,
     );
     expect(berths).toBeGreaterThan(20);
+  });
+
+  it("keeps the ground of the widest tarp dealt, and places no more for a wider one", () => {
+    let narrowed = 0;
+    fc.assert(
+      fc.property(WOOD, fc.integer({ min: 24, max: 36 }), (wood, dm) => {
+        const under = (widthM: number) => planned({ ...wood, kit: [...wood.kit, { ...TARP, widthM }] });
+        const [plan, wider] = [under(dm / 10), under(dm / 10 + 1)];
+        // Half the cloth at 30°, and the guy from its edge on along the diagonal, at 45° down from there.
+        const sideM = dm / 20;
+        const reachM = sideM * Math.cos(Math.PI / 6) + (1.7 - sideM / 2) * Math.SQRT1_2;
+        const kept = { ...wood.rules, tarpHalfWidthM: { value: reachM, source: "test" } };
+        expect(layoutFaults({ ...wood, rules: kept }, plan.berths)).toEqual([]);
+        expect(wider.placed).toBeLessThanOrEqual(plan.placed);
+        if (plan.berths.length > 0) expect(plan.keptHalfWidthM).toBeCloseTo(Math.max(1.5, reachM), 9);
+        if (plan.placed < planned(wood).placed) narrowed += 1;
+      }),
+      SEEDED,
+    );
+    expect(narrowed).toBeGreaterThan(0);
   });
 
   it("is never worse for one more healthy tree that stands in nobody's way", () => {

@@ -1,6 +1,7 @@
 import { worstVerdict, type Finding } from "../outcome/finding.ts";
 import type { Camp } from "../plan/camp.ts";
 import { CAUTION_KEYS } from "../plan/cautions.ts";
+import { keptHalfWidthM, type HouseRules } from "../plan/house-rules.ts";
 import type { Plan, PlanPart, PlannedBerth, Supply, TreesLookedAt } from "../plan/plan.ts";
 import type { CampPlaces } from "./camp-places-types.ts";
 import type { ChooseInput, ChosenBerths } from "./choose-berths.ts";
@@ -117,6 +118,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
       camp.sleepers,
     ),
     supply: supplyOf(work),
+    ...keptWidth(camp.rules),
     ...store,
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
     ...nightParts(night?.clock),
@@ -129,6 +131,11 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     findings,
     cautions: CAUTION_KEYS,
   };
+}
+
+function keptWidth(rules: HouseRules): Pick<Plan, "keptHalfWidthM"> {
+  const keptM = keptHalfWidthM(rules);
+  return keptM > rules.footprintHalfWidthM.value ? { keptHalfWidthM: keptM } : {};
 }
 
 /** How many lie, how many spares there are, what of kit and pins could not be kept. */

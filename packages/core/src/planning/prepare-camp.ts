@@ -1,4 +1,5 @@
 import type { Camp } from "../plan/camp.ts";
+import { keptHalfWidthM } from "../plan/house-rules.ts";
 import type { RefusedPin } from "../plan/plan.ts";
 import { allowedPlaces } from "./allowed-places.ts";
 import { campPlaces, mergedPairs } from "./camp-places.ts";
@@ -7,6 +8,7 @@ import { dealKit, type KitDeal } from "./deal-kit.ts";
 import type { DealtKit } from "./dealt-kit.ts";
 import { fitClasses, type FitClass } from "./fit-classes.ts";
 import { HangDesk } from "./hang-desk.ts";
+import { keptForTarps } from "./kept-for-tarps.ts";
 import { NO_GROUND } from "./no-ground.ts";
 import { judgePins, type KeptPin } from "./pins.ts";
 
@@ -40,16 +42,14 @@ export interface PinnedSeat {
   readonly kit: DealtKit;
 }
 
-export function prepareCamp(camp: Camp, onPlaces?: (places: CampPlaces) => void): PreparedCamp {
-  const found = campPlaces(camp.ground ?? NO_GROUND, camp.rules);
-  onPlaces?.(found);
-  const deal = dealKit(
-    camp.sleepers,
-    camp.kit,
-    camp.rules.strapWidthMinM.value,
-    camp.night,
-    coldestAirOf(camp),
-  );
+export function prepareCamp(asked: Camp, onPlaces?: (places: CampPlaces) => void): PreparedCamp {
+  const { sleepers, kit, rules, night } = asked;
+  const free = campPlaces(asked.ground ?? NO_GROUND, rules);
+  onPlaces?.(free);
+  const deal = dealKit(sleepers, kit, rules.strapWidthMinM.value, night, coldestAirOf(asked));
+  const camp = keptForTarps(asked, deal.dealt);
+  const isWider = keptHalfWidthM(camp.rules) > keptHalfWidthM(rules);
+  const found = isWider ? campPlaces(camp.ground ?? NO_GROUND, camp.rules) : free;
   const { kept, refused, ground } = judgePins(camp, deal, found);
   return preparedFor({ camp, deal, ground, pinsRefused: refused }, kept);
 }

@@ -27,16 +27,19 @@ export function berthPlaces(input: PlacesInput): Places {
     const tree = input.trees[index];
     return tree !== undefined && isUsableTree(tree, input.trunkMinM);
   });
-  const room = roomFor(input);
+  const keptM = Math.max(input.halfWidthM, input.keptHalfWidthM ?? 0);
+  const room = roomFor({ ...input, halfWidthM: keptM });
   const inTheWay = hindrances(input, order, room.aroundM);
   const places: Place[] = [];
   const blocked: BlockedPair[] = [];
   const pairs = pairsInRange(input, usable, room.spanM);
   for (const pair of pairs) {
     const { first, second, spanM, from, to } = pair;
-    const footprint = hexagonFootprint(from, to, input.halfWidthM);
-    const block = inTheWay.find(first, second, footprint);
-    if (block === undefined) places.push({ first, second, spanM, footprint });
+    const bare = hexagonFootprint(from, to, input.halfWidthM);
+    const footprint = keptM > input.halfWidthM ? hexagonFootprint(from, to, keptM) : bare;
+    const block = inTheWay.find(first, second, footprint, bare);
+    const strip = footprint === bare ? { footprint } : { footprint, bare };
+    if (block === undefined) places.push({ first, second, spanM, ...strip });
     else blocked.push({ first, second, spanM, ...block });
   }
   const conflicts = footprintConflicts(places, room.betweenM);

@@ -18,11 +18,12 @@ interface Hindrance {
 }
 
 export interface Hindrances {
-  /** What stands in the way of a berth between two trees, nothing where the ground is free. */
+  /** What stands in the way of a berth between two trees, nothing where the ground is free; stems only in the bare strip. */
   readonly find: (
     first: number,
     second: number,
     footprint: readonly GroundXY[],
+    bare: readonly GroundXY[],
   ) => { readonly by: PlaceBlock; readonly cause: string } | undefined;
 }
 
@@ -49,9 +50,9 @@ export function hindrances(input: PlacesInput, order: Int32Array, roomM = 0): Hi
   ];
   const indexed = groups.map((list) => ({ list, grid: boxGrid(list.map(({ box }) => box)) }));
   return {
-    find: (first, second, footprint) => {
+    find: (first, second, footprint, bare) => {
       const box = boxAround(footprint);
-      const stem = input.trees[findStem(first, second, footprint, box)];
+      const stem = input.trees[findStem(first, second, bare, boxAround(bare))];
       if (stem !== undefined) return { by: "stem", cause: stem.id };
       for (const { list, grid } of indexed) {
         let found = Infinity;

@@ -61,8 +61,11 @@ function stemFaults(
     if (stem.index === place.first || stem.index === place.second) continue;
     if (stem.tree.yM < box.minY || stem.tree.yM > box.maxY) continue;
     const apartM = quarterDistanceM(input, place, stem.tree);
-    if (apartM < keptAwayM(stem.tree, input) - SLACK_M)
-      faults.push(`${nameOf(place)}: ${stem.tree.id} is ${apartM} m away`);
+    const reachM = keptAwayM(stem.tree, input);
+    const isReach = reachM > stem.tree.dbhM / 2;
+    const keptM = Math.max(input.halfWidthM, input.keptHalfWidthM ?? 0);
+    const clearM = isReach ? quarterDistanceM({ ...input, halfWidthM: keptM }, place, stem.tree) : apartM;
+    if (clearM < reachM - SLACK_M) faults.push(`${nameOf(place)}: ${stem.tree.id} is ${clearM} m away`);
   }
   return faults;
 }

@@ -7,8 +7,10 @@ export interface PlacesInput {
   readonly spanMinM: number;
   readonly spanMaxM: number;
   readonly trunkMinM: number;
-  /** Half width of the hexagon a berth keeps clear [m]. */
+  /** Half width of the hexagon a berth keeps clear of stems [m]. */
   readonly halfWidthM: number;
+  /** The same for other berths, reaches and obstacles, where guys take more than stems, which they pass; absent: no more [m]. */
+  readonly keptHalfWidthM?: number;
   /** A dead tree keeps berths away within this many of its heights; 0 for none. */
   readonly deadTreeHeights: number;
   readonly doubtfulTreeHeights: number;
@@ -24,8 +26,10 @@ export interface Place {
   readonly first: number;
   readonly second: number;
   readonly spanM: number;
-  /** Corners of the hexagon, in order round. */
+  /** Corners of the hexagon that is kept from other berths and obstacles, in order round. */
   readonly footprint: readonly GroundXY[];
+  /** The same of the strip that stems are kept from, where it is narrower. */
+  readonly bare?: readonly GroundXY[];
 }
 
 export type PlaceBlock = "stem" | "dead-tree" | "overhead" | "obstacle";

@@ -38,6 +38,7 @@ export function planFile(plan: Plan, repair?: PlanRepair): PlanFile {
     ...present({
       cost_terms: plan.costTerms?.map(termFile),
       robust: plan.robust === undefined ? undefined : robustFile(plan.robust),
+      kept_half_width_m: plan.keptHalfWidthM === undefined ? undefined : tidy(plan.keptHalfWidthM),
     }),
     berths: plan.berths.map(berthFile),
     unplaced: plan.unplaced.map(unplacedFile),

@@ -183,6 +183,7 @@ export const planSchema = z.object({
     z.array(z.object({ name: name(), weight: amount(), measure: amount(), cost: amount() })),
   ),
   robust: z.optional(z.object({ error_m: amount(), placed: count(), most: count() })),
+  kept_half_width_m: z.optional(amount()),
   berths: z.array(berthSchema),
   unplaced: z.array(
     z.object({

@@ -21,7 +21,8 @@ export function supplySteps({
   placed,
   asked,
   spares = [],
-}: Pick<Plan, "supply" | "placed" | "asked" | "spares">): readonly SupplyStep[] {
+  keptHalfWidthM,
+}: Pick<Plan, "supply" | "placed" | "asked" | "spares" | "keptHalfWidthM">): readonly SupplyStep[] {
   const { trees, usable, pairs, berths, blockedBy } = supply;
   const unusable = trees - usable;
   const free = spares.length === 0 ? "" : `, ${spares.length} kept free`;
@@ -42,7 +43,7 @@ export function supplySteps({
     {
       key: "berths",
       count: berths,
-      text: `${berths} free, and somebody can hang there`,
+      text: `${berths} free${room(keptHalfWidthM)}, and somebody can hang there`,
       lost: kept(blocked),
     },
     { key: "placed", count: placed, text: `${placed} of ${asked} have a berth${free}`, lost: [] },
@@ -63,4 +64,9 @@ function kept(losses: readonly SupplyLoss[]): readonly SupplyLoss[] {
 
 function counted(count: number, what: string): string {
   return `${count} ${what}${count === 1 ? "" : "s"}`;
+}
+
+/** Only where the tarps ask for more than the house does. */
+function room(halfWidthM: number | undefined): string {
+  return halfWidthM === undefined ? "" : ` with ${halfWidthM.toFixed(2)} m to either side for tarp and guys`;
 }

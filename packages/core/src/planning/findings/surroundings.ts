@@ -1,6 +1,6 @@
 import { byRule, compare, kept, worstFirst, type Finding } from "../../outcome/finding.ts";
 import type { Ground } from "../../plan/camp.ts";
-import type { HouseRules } from "../../plan/house-rules.ts";
+import { keptHalfWidthM, type HouseRules } from "../../plan/house-rules.ts";
 import { pointToConvex } from "../../geometry/polygon-distance.ts";
 import { estimatedHeightM } from "../../site/estimated-height.ts";
 import type { GroundXY, Obstacle } from "../../site/obstacle.ts";
@@ -37,7 +37,7 @@ export function surroundingFindings(berth: BerthCase, hazards: Hazards): Finding
   const { rules, ground } = berth.camp;
   const { aroundM: roomM } = roomFor({
     offM: ground === undefined ? 0 : surveyOffM(ground),
-    halfWidthM: rules.footprintHalfWidthM.value,
+    halfWidthM: keptHalfWidthM(rules),
     spanMinM: berth.place.spanM,
   });
   const strip = { subject: berthSubject(berth.id), footprint, rules, roomM };
@@ -61,7 +61,7 @@ export function blockedFindings(
   for (const { trees: ends, by, cause } of blocked) {
     const [a, b] = ends.map(({ xM, yM }): GroundXY => [xM, yM]);
     if (by === "stem" || a === undefined || b === undefined) continue;
-    const footprint = hexagonFootprint(a, b, rules.footprintHalfWidthM.value);
+    const footprint = hexagonFootprint(a, b, keptHalfWidthM(rules));
     const strip = { subject, rules, footprint, roomM: 0 };
     const [tree, obstacle] = by === "dead-tree" ? [trees.get(cause)] : [undefined, obstacles.get(cause)];
     const found = tree === undefined ? [] : fallingTree(strip, tree);

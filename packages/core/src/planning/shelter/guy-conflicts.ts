@@ -78,6 +78,7 @@ function isNear({ place: { middle } }: HungPlace, [xM, yM]: GroundXY): boolean {
 /** No guy reaches a berth whose middle is farther off [m]. */
 const NEAR_M = 9;
 
-function gapToBerth({ place: { footprint } }: HungPlace, a: GroundXY, b: GroundXY): number {
-  return footprint === undefined ? Infinity : segmentsToPolygon([[a, b]], footprint);
+/** To the strip of somebody else's hammock: the ground beyond it, which the layout keeps for guys, is for both. */
+function gapToBerth({ place: { footprint, bare = footprint } }: HungPlace, a: GroundXY, b: GroundXY): number {
+  return bare === undefined ? Infinity : segmentsToPolygon([[a, b]], bare);
 }

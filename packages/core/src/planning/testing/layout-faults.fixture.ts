@@ -21,6 +21,7 @@ export function layoutFaults({ ground, rules }: Camp, berths: readonly Hung[]): 
     spanMaxM: rules.spanMaxM.value,
     trunkMinM: rules.trunkMinM.value,
     halfWidthM: rules.footprintHalfWidthM.value,
+    keptHalfWidthM: Math.max(rules.footprintHalfWidthM.value, rules.tarpHalfWidthM?.value ?? 0),
     deadTreeHeights: rules.deadTreeHeights.value,
     doubtfulTreeHeights: (rules.doubtfulTreeHeights ?? rules.deadTreeHeights).value,
   };
@@ -32,7 +33,7 @@ export function layoutFaults({ ground, rules }: Camp, berths: readonly Hung[]): 
   return [
     ...placeFaults(
       input,
-      berths.map((berth) => placeOf(berth, trees, input.halfWidthM)),
+      berths.map((berth) => placeOf(berth, trees, input.keptHalfWidthM)),
     ),
     ...overloaded.map(([id, load]) => `${id}: ${load} hammocks`),
   ];

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Tarp, UnderInsulation } from "../plan/kit.ts";
+import type { UnderInsulation } from "../plan/kit.ts";
 import { dealKit } from "./deal-kit.ts";
 import { hammock, sleeper, webbing } from "./testing/camp.fixture.ts";
+import { plainTarp } from "./testing/layers.fixture.ts";
 
 const WIDTH_M = 0.025;
 
@@ -95,15 +96,7 @@ describe("dealKit", () => {
   });
 
   it("lets somebody go without a tarp: it is merely absent", () => {
-    const tarp: Tarp = {
-      id: "t",
-      kind: "tarp",
-      count: 1,
-      state: "in-use",
-      shape: "rectangle",
-      ridgeM: 3.4,
-      widthM: 3,
-    };
+    const tarp = plainTarp("t");
     const store = [hammock("h", { count: 2 }), webbing("w", { count: 2 }), tarp];
     const deal = dealKit([sleeper("a"), sleeper("b")], store, WIDTH_M);
     expect(deal.dealt.map((one) => one.tarp?.id)).toEqual(["t", undefined]);

@@ -109,15 +109,11 @@ function underToSi(item: Of<"under">, common: Common): KitItem {
   return present({
     ...common,
     kind: item.kind,
-    insulationM2KPerW: item.r_m2k_w,
-    limitK: convert(item.limit_c, kelvin),
+    ...insulation(item),
     coveredRatio: item.covered,
     form: item.form,
     placement: item.placement,
     gapRatio: item.gap,
-    permeabilityMS: convert(item.permeability_mm_s, fromThousandths),
-    loftLeftRatio: item.loft_left,
-    lengthM: item.length_m,
     widthM: item.width_m,
     fitsNet: item.fits_net,
   });
@@ -127,16 +123,23 @@ function overToSi(item: Of<"over">, common: Common): KitItem {
   return present({
     ...common,
     kind: item.kind,
-    insulationM2KPerW: item.r_m2k_w,
+    ...insulation(item),
     comfortK: convert(item.comfort_c, kelvin),
-    limitK: convert(item.limit_c, kelvin),
     form: item.form,
     loftM: convert(item.loft_mm, fromThousandths),
     fill: item.fill,
+  });
+}
+
+/** What under and over layers tell alike. */
+function insulation(item: Of<"under"> | Of<"over">) {
+  return {
+    insulationM2KPerW: item.r_m2k_w,
+    limitK: convert(item.limit_c, kelvin),
     permeabilityMS: convert(item.permeability_mm_s, fromThousandths),
     loftLeftRatio: item.loft_left,
     lengthM: item.length_m,
-  });
+  };
 }
 
 function cordToSi(item: Of<"cord">, common: Common): KitItem {

@@ -4,37 +4,21 @@ import type { KitItem, OverInsulation, Tarp, UnderInsulation } from "../../plan/
 import type { Camp } from "../../plan/camp.ts";
 import { planCamp } from "../plan-camp.ts";
 import { at, camp, hammock, sleeper, webbing } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, plainTarp, underLayer } from "../testing/layers.fixture.ts";
 import { nextDay } from "./next-day.ts";
 
-const NIGHT = {
-  lowK: 278.15,
-  windMS: 2,
-  gustMS: 4,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-};
+const NIGHT = coolNight();
 
 function under(id: string, but: Partial<UnderInsulation> = {}): UnderInsulation {
-  return {
-    id,
-    kind: "under",
-    count: 1,
-    state: "in-use",
-    form: "underblanket",
-    limitK: 266,
-    massKg: 0.6,
-    ...but,
-  };
+  return underLayer(id, { limitK: 266, massKg: 0.6, ...but });
 }
 
 function over(id: string, comfortK: number): OverInsulation {
-  return { id, kind: "over", count: 1, state: "in-use", form: "bag", comfortK, massKg: 1 };
+  return overLayer(id, { form: "bag", comfortK, massKg: 1 });
 }
 
 function tarp(id: string, ridgeM: number): Tarp {
-  return { id, kind: "tarp", count: 1, state: "in-use", shape: "rectangle", ridgeM, widthM: 3, massKg: 0.6 };
+  return plainTarp(id, { ridgeM, massKg: 0.6 });
 }
 
 /** A camp without ground: `people` and a store. */

@@ -5,16 +5,9 @@ import type { KitItem, KitState } from "../../plan/kit.ts";
 import type { PersonFit } from "../../plan/fit-types.ts";
 import { planCamp } from "../plan-camp.ts";
 import { camp, hammock, sleeper, webbing } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, plainTarp, underLayer } from "../testing/layers.fixture.ts";
 
-const NIGHT = {
-  lowK: 276.15,
-  windMS: 2,
-  gustMS: 4,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-};
+const NIGHT = coolNight({ lowK: 276.15 });
 
 const { name, date = "2027-05-14", rules, groups, defaultsUsed } = camp().build();
 
@@ -58,15 +51,9 @@ const STORE = fc
   .map(([hammocks, straps, tarps, unders, overs]): KitItem[] => [
     ...hammocks.map((but, at) => hammock(`h${at}`, but)),
     ...straps.map((but, at) => webbing(`w${at}`, but)),
-    ...tarps.map((but, at): KitItem => ({
-      id: `t${at}`,
-      kind: "tarp",
-      shape: "rectangle",
-      widthM: 3,
-      ...but,
-    })),
-    ...unders.map((but, at): KitItem => ({ id: `u${at}`, kind: "under", ...but })),
-    ...overs.map((but, at): KitItem => ({ id: `o${at}`, kind: "over", ...but })),
+    ...tarps.map((but, at) => plainTarp(`t${at}`, but)),
+    ...unders.map((but, at) => underLayer(`u${at}`, but)),
+    ...overs.map((but, at) => overLayer(`o${at}`, but)),
   ]);
 
 function fitted(sleepers: readonly Sleeper[], kit: readonly KitItem[]): readonly PersonFit[] {

@@ -4,45 +4,20 @@ import type { OverInsulation, Tarp, UnderInsulation } from "../../plan/kit.ts";
 import type { Dealing } from "../../plan/store-types.ts";
 import { dealKit } from "../deal-kit.ts";
 import { hammock, sleeper } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, plainTarp, underLayer } from "../testing/layers.fixture.ts";
 
-const NIGHT: Night = {
-  lowK: 278.15,
-  windMS: 2,
-  gustMS: 4,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-};
+const NIGHT = coolNight();
 
 function under(id: string, but: Partial<UnderInsulation> = {}): UnderInsulation {
-  return {
-    id,
-    kind: "under",
-    count: 1,
-    state: "in-use",
-    form: "underblanket",
-    limitK: 268.15,
-    massKg: 0.6,
-    ...but,
-  };
+  return underLayer(id, { massKg: 0.6, ...but });
 }
 
 function over(id: string, but: Partial<OverInsulation> = {}): OverInsulation {
-  return {
-    id,
-    kind: "over",
-    count: 1,
-    state: "in-use",
-    form: "quilt",
-    comfortK: 268.15,
-    massKg: 0.8,
-    ...but,
-  };
+  return overLayer(id, { form: "quilt", massKg: 0.8, ...but });
 }
 
 function tarp(id: string, ridgeM: number, massKg: number): Tarp {
-  return { id, kind: "tarp", count: 1, state: "in-use", shape: "rectangle", ridgeM, widthM: 3, massKg };
+  return plainTarp(id, { ridgeM, massKg });
 }
 
 function dealing(

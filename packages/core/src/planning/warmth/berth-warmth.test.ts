@@ -1,41 +1,26 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ICE_K } from "../../heat/heat-units.ts";
-import type { Night, Sleeper } from "../../plan/camp.ts";
+import type { Sleeper } from "../../plan/camp.ts";
 import type { OverInsulation, UnderInsulation } from "../../plan/kit.ts";
 import { camp, sleeper } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, underLayer } from "../testing/layers.fixture.ts";
 import { berthWarmth } from "./berth-warmth.ts";
 import type { WarmKit } from "./kit-halves.ts";
 import { nightAirs } from "./night-airs.ts";
 import { warmthFindings } from "./warmth-findings.ts";
 
-const NIGHT: Night = {
-  lowK: ICE_K + 5,
-  windMS: 3,
-  gustMS: 6,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-};
+const NIGHT = coolNight({ windMS: 3, gustMS: 6 });
 const CAMP = camp().build();
 const GROWN = sleeper("s", { ageYears: 40, sex: "m", massKg: 80 });
 const CHILD = sleeper("c", { ageYears: 13, sex: "f", massKg: 45, statureM: 1.55 });
 
 function under(change: Partial<UnderInsulation> = {}): UnderInsulation {
-  return {
-    id: "u",
-    kind: "under",
-    count: 1,
-    state: "in-use",
-    form: "underblanket",
-    limitK: ICE_K - 12,
-    ...change,
-  };
+  return underLayer("u", { limitK: ICE_K - 12, ...change });
 }
 
 function over(change: Partial<OverInsulation> = {}): OverInsulation {
-  return { id: "o", kind: "over", count: 1, state: "in-use", comfortK: ICE_K - 8, ...change };
+  return overLayer("o", { comfortK: ICE_K - 8, ...change });
 }
 
 function judged(who: Sleeper, kit: WarmKit, night = NIGHT, care = {}) {

@@ -3,27 +3,12 @@ import { ICE_K } from "../../heat/heat-units.ts";
 import type { Night } from "../../plan/camp.ts";
 import type { KitItem } from "../../plan/kit.ts";
 import { at, camp, hammock, sleeper, webbing } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, underLayer } from "../testing/layers.fixture.ts";
 import { planned } from "../testing/planned.fixture.ts";
 
-const NIGHT: Night = {
-  lowK: ICE_K + 6,
-  windMS: 3,
-  gustMS: 6,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-  stopGustMS: 12,
-};
-const UNDER: KitItem = {
-  id: "snug",
-  kind: "under",
-  form: "underblanket",
-  count: 3,
-  state: "in-use",
-  limitK: ICE_K - 12,
-};
-const OVER: KitItem = { id: "bag", kind: "over", count: 3, state: "in-use", comfortK: ICE_K - 8 };
+const NIGHT = coolNight({ lowK: ICE_K + 6, windMS: 3, gustMS: 6, stopGustMS: 12 });
+const UNDER = underLayer("snug", { count: 3, limitK: ICE_K - 12 });
+const OVER = overLayer("bag", { count: 3, comfortK: ICE_K - 8 });
 const HUNG = [hammock("h", { count: 3 }), webbing("w", { count: 3 })];
 
 function plannedWith(kit: readonly KitItem[], night: Night | undefined) {

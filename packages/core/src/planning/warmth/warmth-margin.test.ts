@@ -1,46 +1,22 @@
 import { describe, expect, it } from "vitest";
 import { ICE_K } from "../../heat/heat-units.ts";
-import type { Night } from "../../plan/camp.ts";
-import type { OverInsulation, Tarp, UnderInsulation } from "../../plan/kit.ts";
+import type { OverInsulation, UnderInsulation } from "../../plan/kit.ts";
 import { sleeper } from "../testing/camp.fixture.ts";
+import { coolNight, overLayer, plainTarp, underLayer } from "../testing/layers.fixture.ts";
 import { halfMargins, warmthMargin } from "./warmth-margin.ts";
 import { tonightAir } from "./tonight-air.ts";
 
-const NIGHT: Night = {
-  lowK: ICE_K + 5,
-  windMS: 3,
-  gustMS: 6,
-  windHeightM: 10,
-  rainMmH: 0,
-  humidityRatio: 0.8,
-  cloudRatio: 0.5,
-};
+const NIGHT = coolNight({ windMS: 3, gustMS: 6 });
 
 function under(change: Partial<UnderInsulation> = {}): UnderInsulation {
-  return {
-    id: "u",
-    kind: "under",
-    count: 1,
-    state: "in-use",
-    form: "underblanket",
-    limitK: ICE_K - 5,
-    ...change,
-  };
+  return underLayer("u", { limitK: ICE_K - 5, ...change });
 }
 
 function over(change: Partial<OverInsulation> = {}): OverInsulation {
-  return { id: "o", kind: "over", count: 1, state: "in-use", comfortK: ICE_K, ...change };
+  return overLayer("o", { comfortK: ICE_K, ...change });
 }
 
-const TARP: Tarp = {
-  id: "t",
-  kind: "tarp",
-  count: 1,
-  state: "in-use",
-  shape: "rectangle",
-  ridgeM: 3.4,
-  widthM: 3,
-};
+const TARP = plainTarp("t");
 
 function marginC(u?: UnderInsulation, o?: OverInsulation, night = NIGHT, age = 30): number {
   return warmthMargin({ ...sleeper("s"), ageYears: age }, night, u, o);

@@ -104,6 +104,10 @@ describe("plan", () => {
     const told = lines(narrow.out);
     expect(Math.max(...told.slice(-20).map((line) => line.length))).toBeLessThanOrEqual(60);
     expect(told).toContain("  3   Rhodri Llywelyn: C6 to C4, 5½ steps");
+    const usual = lines((await ran(["plan", DEMO], { columns: 80 })).out);
+    const marks = usual.filter((line) => /^ {6}\S/.test(line));
+    expect(marks.length).toBeGreaterThanOrEqual(14);
+    for (const line of marks) expect(line.length).toBeLessThanOrEqual(80);
     expect(narrow.out).not.toContain("\u001b");
     expect((await ran(["plan", DEMO], { colour: true })).out).toContain("\u001b[1m");
   });

@@ -29,18 +29,24 @@ export function berthTable(plan: Plan, camp: Camp, columns = Infinity): readonly
   const fits = table.every((line) => displayWidth(line) <= columns);
   const helped = plan.berths.some(({ setBy, sleeper }) => setBy !== sleeper);
   return [
-    ...(fits ? table : rows.flatMap(stacked)),
+    ...(fits ? table : rows.flatMap((row) => stacked(row, columns - INDENT))),
     `steps of the sleeper, ${HOW_TO_COUNT}`,
     ...(helped ? ["* set by the name behind it, on whose body the mark is"] : []),
   ];
 }
 
-function stacked([id = "", name, trees, steps, head, foot, kit]: readonly string[]): readonly string[] {
+/** Columns that a row stands in from the left. */
+const INDENT = 2;
+
+/** Two lines a berth, and what is under and over in a third where two would be too long. */
+function stacked(row: readonly string[], columns: number): readonly string[] {
+  const [id = "", name, trees, steps, head, foot, kit = ""] = row;
   const under = " ".repeat(Math.max(2, id.length) + 2);
-  return [
-    `${padded(id, 2)}  ${name}: ${trees}, ${steps} steps`,
-    `${under}HEAD ${head}; FOOT ${foot}${kit === "" ? "" : `; ${kit}`}`,
-  ];
+  const first = `${padded(id, 2)}  ${name}: ${trees}, ${steps} steps`;
+  const marks = `${under}HEAD ${head}; FOOT ${foot}`;
+  if (kit === "") return [first, marks];
+  const both = `${marks}; ${kit}`;
+  return displayWidth(both) <= columns ? [first, both] : [first, marks, `${under}${kit}`];
 }
 
 function cells(berth: PlannedBerth, camp: Camp, names: Names): readonly string[] {

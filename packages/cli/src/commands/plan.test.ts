@@ -138,25 +138,41 @@ describe("plan --out", () => {
 
   it("writes over nothing without --force, and then leaves no card of a berth that is gone", async () => {
     const here = folder();
-    expect((await ran(["plan", DEMO, "--out", "."], { cwd: here })).code).toBe(0);
-    const stale = join(here, "cards", "berth-15-front.svg");
+    const camp = join(here, "one.camp.json");
+    writeFileSync(camp, JSON.stringify(ONE));
+    expect((await ran(["plan", camp, "--out", "papers"], { cwd: here })).code).toBe(0);
+    const stale = join(here, "papers", "cards", "berth-15-front.svg");
     writeFileSync(stale, "old");
-    writeFileSync(join(here, "map.svg"), "mine");
-    const again = await ran(["plan", DEMO, "--out", "."], { cwd: here });
+    writeFileSync(join(here, "papers", "map.svg"), "mine");
+    const again = await ran(["plan", camp, "--out", "papers"], { cwd: here });
     expect(again.code).toBe(2);
     expect(lines(again.err)).toEqual([
-      '.: plan.json: found "a file that is there", needed --force to write over it',
+      'papers: plan.json: found "a file that is there", needed --force to write over it',
     ]);
     expect(again.out).toBe("");
-    rmSync(join(here, "plan.json"));
-    const without = await ran(["plan", DEMO, "--out", "."], { cwd: here });
+    rmSync(join(here, "papers", "plan.json"));
+    const without = await ran(["plan", camp, "--out", "papers"], { cwd: here });
     expect(without.code).toBe(2);
     expect(without.err).toContain('map.svg: found "a file that is there", needed --force to write over it');
-    expect(existsSync(join(here, "plan.json"))).toBe(false);
-    expect(readFileSync(join(here, "map.svg"), "utf8")).toBe("mine");
-    const forced = await ran(["plan", DEMO, "--out", ".", "--force"], { cwd: here });
+    expect(existsSync(join(here, "papers", "plan.json"))).toBe(false);
+    expect(readFileSync(join(here, "papers", "map.svg"), "utf8")).toBe("mine");
+    const forced = await ran(["plan", camp, "--out", "papers", "--force"], { cwd: here });
     expect(forced.code).toBe(0);
-    expect(readFileSync(join(here, "map.svg"), "utf8")).toContain("<svg");
+    expect(readFileSync(join(here, "papers", "map.svg"), "utf8")).toContain("<svg");
     expect(existsSync(stale)).toBe(false);
   }, 60_000);
 });
+
+/** Two trees and somebody: the fewest papers there are. */
+const ONE = {
+  format: "nightspan-camp/1",
+  name: "One",
+  date: "2027-05-14",
+  sleepers: [{ id: "ada", name: "Ada", mass_kg: 70, stature_m: 1.7, age: 30 }],
+  ground: {
+    trees: [
+      { id: "1", x_m: 0, y_m: 0, dbh_cm: 30 },
+      { id: "2", x_m: 4.2, y_m: 0, dbh_cm: 30 },
+    ],
+  },
+};

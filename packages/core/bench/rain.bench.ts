@@ -125,6 +125,7 @@ function searchInput() {
       weather: WEATHER,
       windsFrom: [-0.79, -0.39, 0, 0.39, 0.79],
       gustMS: 7,
+      surrounding: "wood",
       cord: { setN: 80, eaN: 20_000 },
       strapRise: { head: 0.53, foot: 0.63 },
     },

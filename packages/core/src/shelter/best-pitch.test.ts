@@ -10,6 +10,7 @@ const BASE: BestPitchInput = {
     weather: weatherOf(3, 1, 3),
     windsFrom: [-0.8, 0, 0.8],
     gustMS: 3,
+    surrounding: "wood",
     cord: { setN: 80, eaN: 20_000 },
     strapRise: { head: 0.53, foot: 0.63 },
   },

@@ -89,7 +89,8 @@ function costOf(trial: PitchTrial, openM2: number, input: BestPitchInput): numbe
     VENT_WEIGHT * shortfall(room.ventM2, input.ventM2) +
     STRAP_WEIGHT * rubs +
     LOAD_WEIGHT * (sideLoadN / holdsN) +
-    (sideLoadN > holdsN ? 1 : 0) +
+    (sideLoadN > holdsN && input.site.pegHoldsN !== undefined ? 1 : 0) +
+    shortfall(holdsN, sideLoadN) +
     FUSS_WEIGHT * (pitch.closedEnds.length + pegged.length)
   );
 }

@@ -32,7 +32,7 @@ export interface ListedPitch {
 
 /**
  * Pitches of one tarp that are worth trying: ridge parallel to the hammock's ends at several heights over them, sides from
- * shallow to pegged at the ground, one side up as a porch, ends open or folded, the tarp in the middle or shifted.
+ * shallow to pegged at the ground, one side up as a porch, one down to windward, ends open or folded, the tarp in the middle or shifted.
  *
  * Shapes   cut and berth → pitches, in an order that never changes
  * Units    metres, radians
@@ -59,6 +59,7 @@ export function pitchList(input: PitchListInput): ListedPitch[] {
         const other = porch === "left" ? { left: PORCH_DEG, right: 50 } : { left: 50, right: PORCH_DEG };
         list.push(settle(input, base, other));
       }
+      for (const lee of porches(input)) list.push(settle(input, base, stormAngles(lee)));
     }
   }
   return list;
@@ -77,6 +78,14 @@ const ANGLES_DEG: Readonly<Record<Effort, readonly number[]>> = {
 };
 
 const PORCH_DEG = 8;
+/** To windward down, as far as the ground allows, and shallow to lee. Common practice. */
+const STORM_DEG = { windward: 60, lee: 30 } as const;
+
+function stormAngles(lee: Side): Readonly<Record<Side, number>> {
+  const { windward, lee: shallow } = STORM_DEG;
+  return lee === "left" ? { left: shallow, right: windward } : { left: windward, right: shallow };
+}
+
 const SHIFT_M = 0.15;
 
 function tiesAt({ berth, reachM }: PitchListInput, overM: number) {

@@ -1,3 +1,4 @@
+import { aboveGroundM } from "./ground-plane.ts";
 import { guyLines, guyPullN, type GuyLine } from "./guy-lines.ts";
 import type { HungBody } from "./hung-body.ts";
 import type { TarpCut } from "./tarp-cut.ts";
@@ -11,6 +12,7 @@ import {
 } from "./tarp-geometry.ts";
 import { tarpLoads, type TarpLoads } from "./tarp-loads.ts";
 import { tarpRoom, type TarpRoom } from "./tarp-room.ts";
+import { windRatioAt, type Surrounding } from "./wind-profile.ts";
 import { wetting, type Weather } from "./wetting.ts";
 
 /** One tarp that may be pitched. */
@@ -27,8 +29,9 @@ export interface PitchSite {
   readonly weather: Weather;
   /** Directions the wind may come from, as in `wetting`; at least one. */
   readonly windsFrom: readonly number[];
-  /** Gust at the tarp's height [m/s]. */
+  /** Gust at 1.5 m [m/s]. */
   readonly gustMS: number;
+  readonly surrounding: Surrounding;
   readonly cord: { readonly setN: number; readonly eaN: number };
   /** Rise of the suspension per level metre at each end, from the gather towards the tree. */
   readonly strapRise: Readonly<Record<End, number>>;
@@ -92,17 +95,25 @@ function loadsOf(
   pitch: Pitch,
   pegged: readonly Side[],
   tarp: PitchedTarp,
-  { berth, gustMS, cord }: PitchSite,
+  { berth, gustMS, surrounding, cord }: PitchSite,
 ): TarpLoads {
-  const doors = pitch.closedEnds.length;
   return tarpLoads({
     tarp,
     spanM: berth.spanM,
-    gustMS,
-    blockageRatio: (doors + Math.min(1, pegged.length)) / 3,
+    gustMS: gustMS * windRatioAt(meanHeightM(tarp, berth), surrounding),
+    pegged,
+    closedEnds: pitch.closedEnds.length,
     massKg,
     ...cord,
   });
+}
+
+/** Half way between the ridge and the lower edges, above the ground. */
+function meanHeightM({ ridgeHead, ridgeFoot, edges }: PitchedTarp, { ground }: BerthFrame): number {
+  const ridgeM = (aboveGroundM(ground, ridgeHead) + aboveGroundM(ground, ridgeFoot)) / 2;
+  const corners = [...edges.left, ...edges.right];
+  const edgeM = corners.reduce((sum, corner) => sum + aboveGroundM(ground, corner), 0) / corners.length;
+  return (ridgeM + edgeM) / 2;
 }
 
 function strapClearM({ ridgeHead, ridgeFoot }: PitchedTarp, { berth, strapRise }: PitchSite) {

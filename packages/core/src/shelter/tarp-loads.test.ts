@@ -9,7 +9,8 @@ const CALM: TarpLoadsInput = {
   tarp: pitchTarp(RECTANGLE, PITCH, berthOn()),
   spanM: 4.2,
   gustMS: 0,
-  blockageRatio: 0,
+  pegged: [],
+  closedEnds: 0,
   massKg: 0.8,
   setN: 80,
   eaN: 20_000,
@@ -38,8 +39,8 @@ describe("what wind does to a tarp", () => {
 
   it("pulls at a side's edge: worked for 10 m/s on a side of 5.1 m² at 40°", () => {
     const { edgeN } = tarpLoads({ ...CALM, gustMS: 10 });
-    // The last row of the duopitch table, off the roof: 1.0 × 62.5 Pa × 5.1 m².
-    expect(edgeN.left).toBeCloseTo(clothEdgePullN(62.5 * 5.1), 9);
+    // A sixth of the way from the duopitch's last row, 1.0 off the roof, to an upright board's 1.8; 62.5 Pa, 5.1 m².
+    expect(edgeN.left).toBeCloseTo(clothEdgePullN((1 + 0.8 / 6) * 62.5 * 5.1), 9);
   });
 
   it("goes evenly from the duopitch to the monopitch row as the sides grow unlike", () => {
@@ -48,10 +49,19 @@ describe("what wind does to a tarp", () => {
       const tarp = pitchTarp(RECTANGLE, { ...PITCH, rightAngle }, berthOn());
       return tarpLoads({ ...CALM, tarp, gustMS: 10 }).edgeN.left / clothEdgePullN(62.5 * 5.1);
     };
-    // Both sides beyond 30°: 1.0 of the duopitch, 1.8 of the monopitch.
-    expect(edgeAt(0.1)).toBeCloseTo(1.004, 9);
-    expect(edgeAt(10)).toBeCloseTo(1.4, 9);
+    // Both sides beyond 30°: 1.1333 of the duopitch, 1.8 of the monopitch and of the board.
+    expect(edgeAt(0.1)).toBeCloseTo(17 / 15 + 0.005 * (1.8 - 17 / 15), 9);
+    expect(edgeAt(10)).toBeCloseTo((17 / 15 + 1.8) / 2, 9);
     expect(edgeAt(20)).toBeCloseTo(1.8, 9);
     expect(edgeAt(30)).toBeCloseTo(1.8, 9);
+  });
+
+  it("reckons a side pegged to the ground as a pitched roof: less with its ends shut than with air beneath", () => {
+    const pegged = ["left", "right"] as const;
+    const shut = tarpLoads({ ...CALM, gustMS: 10, pegged, closedEnds: 2 }).edgeN.left;
+    const open = tarpLoads({ ...CALM, gustMS: 10 }).edgeN.left;
+    // 40°: onto 0.475 + 2/3 (0.625 − 0.475) = 0.575, and 0.3 of suction inside.
+    expect(shut).toBeCloseTo(clothEdgePullN(0.875 * 62.5 * 5.1), 6);
+    expect(shut).toBeLessThan(open);
   });
 });

@@ -1,15 +1,18 @@
 import { inDegrees, radians } from "../quantity/angle.ts";
 import { GRAVITY_M_S2 } from "../quantity/constants.ts";
 import { clothEdgePullN, ridgePull, type RidgePull } from "./ridge-pull.ts";
+import { closedSide, openSide } from "./side-coefficients.ts";
 import type { PitchedTarp, Side } from "./tarp-geometry.ts";
-import { canopyCoefficients, dynamicPressurePa } from "./wind-load.ts";
+import { dynamicPressurePa, type CanopyCoefficients } from "./wind-load.ts";
 
 export interface TarpLoadsInput {
   readonly tarp: PitchedTarp;
   readonly spanM: number;
-  /** Gust at the tarp's height. */
+  /** Gust at the tarp's own mean height. */
   readonly gustMS: number;
-  readonly blockageRatio: number;
+  /** Sides pegged to the ground, and how many ends are folded shut. */
+  readonly pegged: readonly Side[];
+  readonly closedEnds: number;
   readonly massKg: number;
   readonly setN: number;
   readonly eaN: number;
@@ -32,8 +35,8 @@ export interface TarpLoads {
  *
  * Shapes   a pitched tarp and a gust → pulls
  * Units    metres, m/s, kg, newtons
- * Holds    coefficients of the canopy tables, a duopitch where both sides are alike, a monopitch where they are 20° apart;
- *          sides steeper than 30° take the last row
+ * Holds    a side with air beneath: canopy, a duopitch where both sides are alike, a monopitch where they are 20° apart;
+ *          a side pegged to the ground: pitched roof, outside and inside
  * Error    cloth is no stiff roof and shares of guys are uneven: half as much again
  * Source   en-1991-1-4, tarp-statics (handbook/shelter.md)
  */
@@ -69,16 +72,25 @@ interface SideForce {
   readonly downN: number;
 }
 
-function sideForce({ tarp, gustMS, blockageRatio }: TarpLoadsInput, side: Side): SideForce {
-  const pitchDeg = inDegrees(radians(tarp.angle[side]));
-  const unlike = Math.min(1, Math.abs(inDegrees(radians(tarp.angle.left - tarp.angle.right))) / UNLIKE_DEG);
-  const duo = canopyCoefficients("duo", Math.max(-20, pitchDeg), blockageRatio);
-  const mono = canopyCoefficients("mono", Math.abs(pitchDeg), blockageRatio);
-  const up = duo.up + unlike * (mono.up - duo.up);
-  const down = duo.down + unlike * (mono.down - duo.down);
-  const force = dynamicPressurePa(gustMS) * tarp.flat.areaM2;
+function sideForce(input: TarpLoadsInput, side: Side): SideForce {
+  const { up, down } = coefficients(input, side);
+  const force = dynamicPressurePa(input.gustMS) * input.tarp.flat.areaM2;
   return { upN: up * force, downN: down * force };
 }
+
+function coefficients({ tarp, pegged, closedEnds }: TarpLoadsInput, side: Side): CanopyCoefficients {
+  const pitchDeg = inDegrees(radians(tarp.angle[side]));
+  const otherPegged = pegged.includes(side === "left" ? "right" : "left");
+  if (pegged.includes(side)) return closedSide(pitchDeg, 2 - closedEnds + (otherPegged ? 0 : 1));
+  const blockageRatio = otherPegged ? 1 : closedEnds / BLOCKING_FACES;
+  const unlike = Math.min(1, Math.abs(inDegrees(radians(tarp.angle.left - tarp.angle.right))) / UNLIKE_DEG);
+  const duo = openSide("duo", Math.max(-20, pitchDeg), blockageRatio);
+  const mono = openSide("mono", Math.abs(pitchDeg), blockageRatio);
+  return { up: duo.up + unlike * (mono.up - duo.up), down: duo.down + unlike * (mono.down - duo.down) };
+}
+
+/** Of the faces that could be closed beneath an open side, each end counts a third. House convention. */
+const BLOCKING_FACES = 3;
 
 /** Load of both cloths on the ridge: half of what presses each, and its pull along the side. Suction is positive. */
 function onRidge({ angle }: PitchedTarp, leftN: number, rightN: number) {

@@ -2,7 +2,7 @@ import { checks } from "@nightspan/checks";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import rows from "./wind-profile.checks.json" with { type: "json" };
-import { gustySpeeds, windAtHeight } from "./wind-profile.ts";
+import { gustySpeeds, windAtHeight, windRatioAt } from "./wind-profile.ts";
 
 checks(rows, ({ wind_m_s, from_m, height_m }) => ({
   wind_m_s: windAtHeight({ windMS: wind_m_s, fromM: from_m, heightM: height_m, surrounding: "open" }),
@@ -40,5 +40,17 @@ describe("three speeds for a gusty wind", () => {
     expect(gustySpeeds(1, 9).map(({ windMS }) => windMS)[0]).toBe(0);
     expect(gustySpeeds(4, 4)).toEqual([{ windMS: 4, share: 1 }]);
     expect(gustySpeeds(4, 2)).toEqual([{ windMS: 4, share: 1 }]);
+  });
+});
+
+describe("the wind at a tarp's own height", () => {
+  it("is that told at 1.5 m there, less below, more above only in the open", () => {
+    for (const surrounding of ["wood", "open"] as const) {
+      expect(windRatioAt(1.5, surrounding)).toBeCloseTo(1, 12);
+      expect(windRatioAt(0.75, surrounding)).toBeCloseTo(Math.log(15) / Math.log(30), 12);
+    }
+    expect(windRatioAt(2, "wood")).toBe(1);
+    const given = { windMS: 1, fromM: 1.5, heightM: 2, surrounding: "open" } as const;
+    expect(windRatioAt(2, "open")).toBeCloseTo(windAtHeight(given), 12);
   });
 });

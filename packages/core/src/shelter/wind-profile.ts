@@ -54,6 +54,25 @@ const STATION_M = 10;
 const WOOD_SHARE = 0.2;
 const WOOD_GUST_SHARE = 0.3;
 
+/**
+ * Wind at a height as a share of that at 1.5 m, the height that a camp's wind is told for.
+ *
+ *   ln(z/z₀) / ln(1.5/z₀);  in a wood never above 1, for the trunk space is even
+ *
+ * Shapes   scalar in, ratio out
+ * Units    metres
+ * Holds    heights as for `windAtHeight`
+ * Error    between trunks the shape near the ground is taken from the open; bushes and slopes change it
+ * Source   log-profile; in a wood house-convention (handbook/shelter.md)
+ */
+export function windRatioAt(heightM: number, surrounding: Surrounding): number {
+  const ratio = logHeight(heightM) / logHeight(TOLD_AT_M);
+  return surrounding === "wood" ? Math.min(1, ratio) : ratio;
+}
+
+/** Height of a tarp's middle, for which the wind at the berth is told [m]. */
+export const TOLD_AT_M = 1.5;
+
 export interface WindSpeed {
   readonly windMS: number;
   /** Share of the time. */

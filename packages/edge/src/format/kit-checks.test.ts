@@ -66,12 +66,15 @@ describe("the store of a camp file", () => {
       { id: "o", kind: "over", comfort_c: -5, limit_c: 0 },
       { id: "t", kind: "tarp", shape: "hexagon", ridge_m: 3, width_m: 3, edge_m: 3.5 },
       { id: "h", kind: "hammock", length_m: 3, count: 1, numbers: ["7", "7"] },
+      { id: "c", kind: "tarp", shape: "rectangle", ridge_m: 3, width_m: 3, catenary_cut_m: 1.4 },
+      { id: "d", kind: "tarp", shape: "rectangle", ridge_m: 3, width_m: 3, catenary_cut_m: 0.75 },
     ];
     expect(faults(openCamp(smallCamp({ kit })))).toEqual([
       "kit[0].limit_c: at most comfort_c, which is -5",
       "kit[1].edge_m: at most ridge_m, which is 3",
       "kit[2].numbers[1]: a number of its own; numbers[0] has this one",
       "kit[2].numbers: at most as many as count, which is 1",
+      "kit[3].catenary_cut_m: at most a quarter of width_m, which is 0.75",
     ]);
   });
 

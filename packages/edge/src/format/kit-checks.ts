@@ -15,6 +15,7 @@ export function itemFaults(item: unknown, at: string): readonly Refusal[] {
     ...ridgelineFaults(item, at),
     ...(textAt(item, "kind") === "over" ? notAbove(item, "limit_c", "comfort_c", at) : []),
     ...notAbove(item, "edge_m", "ridge_m", at),
+    ...hollowFaults(item, at),
     ...numberFaults(item, at),
     ...inspectionFaults(item, at),
   ];
@@ -30,6 +31,14 @@ function ridgelineFaults(item: unknown, at: string): readonly Refusal[] {
   const [ridgeline, length] = [numberAt(item, "ridgeline_m"), numberAt(item, "length_m")];
   if (ridgeline === undefined || length === undefined || ridgeline < length) return [];
   return [{ field: `${at}.ridgeline_m`, got: ridgeline, need: `less than length_m, which is ${length}` }];
+}
+
+/** An edge cut as deep as half its side leaves next to no roof: mistaken, or a figure in centimetres. */
+function hollowFaults(item: unknown, at: string): readonly Refusal[] {
+  const [hollow, width] = [numberAt(item, "catenary_cut_m"), numberAt(item, "width_m")];
+  if (hollow === undefined || width === undefined || hollow <= width / 4) return [];
+  const need = `at most a quarter of width_m, which is ${width / 4}`;
+  return [{ field: `${at}.catenary_cut_m`, got: hollow, need }];
 }
 
 function numberFaults(item: unknown, at: string): readonly Refusal[] {

@@ -21,10 +21,10 @@ export function arriveAndStopLines(plan: Plan, camp: Camp): readonly string[] {
   ];
 }
 
-function arriveLines({ nightClock }: Plan, { place }: Camp): readonly string[] {
+function arriveLines({ nightClock }: Plan, { place, night }: Camp): readonly string[] {
   const by = nightClock?.arriveBy;
   if (nightClock === undefined || by === undefined || by.berths === 0)
-    return [NOT_CHECKED, ...orderLines(nightClock)];
+    return [NOT_CHECKED, ...orderLines(nightClock, night)];
   const at = clockText(by.at, place).said;
   const dark = clockText(by.darkAt, place).said;
   const what = nightClock.sun?.kind === "no-dusk" ? "sunset" : "dark";
@@ -35,14 +35,22 @@ function arriveLines({ nightClock }: Plan, { place }: Camp): readonly string[] {
     `${minutes(by.treeCheckS)} for the trees`,
     `${minutes(by.marginS)} to spare`,
   ];
-  return [`Arrive by ${at}: ${what} at ${dark}, less ${parts.join(", ")}.`, ...orderLines(nightClock)];
+  return [`Arrive by ${at}: ${what} at ${dark}, less ${parts.join(", ")}.`, ...orderLines(nightClock, night)];
 }
 
 const NOT_CHECKED = "Arrive by: not checked. Choose trees in daylight.";
 
-function orderLines(clock: Plan["nightClock"]): readonly string[] {
-  return clock?.order === "foul" ? ["Foul weather is forecast: tarps first, then straps and hammocks."] : [];
+/** Rain puts the roof first. Thunder alone does too, but never hurries anybody under the crowns. */
+function orderLines(clock: Plan["nightClock"], night: Camp["night"]): readonly string[] {
+  if (clock?.order !== "foul") return [];
+  const hours = [...clock.hours, ...(night?.hours ?? [])];
+  const isRainy = (night?.rainMmH ?? 0) > 0 || hours.some(({ rainMmH = 0 }) => rainMmH > 0);
+  return [isRainy ? FOUL : THUNDER_ALONE];
 }
+
+const FOUL = "Foul weather is forecast: tarps first, then straps and hammocks.";
+const THUNDER_ALONE =
+  "Thunder is forecast: tarps first, but only while none is heard. At the first thunder leave the trees, work undone.";
 
 function minutes(seconds: number): string {
   return `${Math.round(seconds / 60)}\u00a0min`;

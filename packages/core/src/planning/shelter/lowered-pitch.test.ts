@@ -10,6 +10,7 @@ const SITE: PitchSite = {
   weather: weatherOf(5, 4),
   windsFrom: [0],
   gustMS: 6,
+  surrounding: "wood",
   cord: { setN: 80, eaN: 20_000 },
   strapRise: { head: 0.3, foot: 0.3 },
 };

@@ -8,7 +8,7 @@ import { hungBody, type HungBody } from "../../shelter/hung-body.ts";
 import type { Effort } from "../../shelter/pitch-list.ts";
 import type { PitchSite, TarpChoice } from "../../shelter/pitch-trial.ts";
 import type { BerthFrame, End, Side } from "../../shelter/tarp-geometry.ts";
-import { gustAtHeight, gustySpeeds, windAtHeight } from "../../shelter/wind-profile.ts";
+import { gustAtHeight, gustySpeeds, TOLD_AT_M, windAtHeight } from "../../shelter/wind-profile.ts";
 import type { Hang, Point2 } from "../../statics/hang-types.ts";
 import { reversed } from "../bearing.ts";
 import type { CampPlace } from "../camp-places-types.ts";
@@ -50,7 +50,7 @@ export function tarpWeather(camp: Camp): TarpWeather {
   const canopy = ground?.canopy ?? "wood";
   const wind = worstHour(night, hoursTonight(camp));
   const assumedMmH = Math.max(wind.rainMmH, ASSUMED_MM_H);
-  const profile = { fromM: night?.windHeightM ?? 10, heightM: TARP_M, surrounding: canopy };
+  const profile = { fromM: night?.windHeightM ?? 10, heightM: TOLD_AT_M, surrounding: canopy };
   return {
     rainMmH: wind.rainMmH,
     assumedMmH,
@@ -61,8 +61,6 @@ export function tarpWeather(camp: Camp): TarpWeather {
   };
 }
 
-/** Height of a tarp's middle over the ground [m]. */
-const TARP_M = 1.5;
 const ASSUMED_MM_H = 1;
 
 /** The most of each through the night: rain, wind, gust. */
@@ -125,6 +123,7 @@ export function shelterPlace(
     },
     windsFrom: effort === "many" ? winds : winds.filter((_, index) => index % 2 === 0),
     gustMS: weather.gustMS,
+    surrounding: camp.ground?.canopy ?? "wood",
     cord: { setN: DEFAULTS["tarp.ridge_pull_n"].value, eaN: DEFAULTS["tarp.ridge_ea_n"].value },
     strapRise: strapRises(hang.shape),
     ...(pegHoldsN === undefined ? {} : { pegHoldsN }),

@@ -6,8 +6,6 @@ export interface GroundPlane {
 
 export type Point3 = readonly [xM: number, yM: number, zM: number];
 
-export const LEVEL: GroundPlane = { alongRise: 0, acrossRise: 0 };
-
 export function groundZM({ alongRise, acrossRise }: GroundPlane, xM: number, yM: number): number {
   return alongRise * xM + acrossRise * yM;
 }

@@ -7,6 +7,27 @@ export interface PlanOptions {
   readonly why?: boolean;
   /** A saved plan to mend. */
   readonly from?: string;
+  /** A log of nights to learn from. */
+  readonly log?: string;
+}
+
+export interface LogOptions {
+  /** The saved plan of the night that is written down. */
+  readonly plan?: string;
+  readonly date?: string;
+  /** Answers of several, in JSON. */
+  readonly answers?: string;
+  readonly sleeper?: string;
+  readonly under?: string;
+  readonly over?: string;
+  readonly woke?: string;
+  readonly trouble?: string;
+  readonly leaveOut?: boolean;
+  readonly note?: string;
+  readonly measuredLow?: string;
+  /** The camp whose sleepers are told of. */
+  readonly camp?: string;
+  readonly why?: boolean;
 }
 
 export interface BerthOptions {

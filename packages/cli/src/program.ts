@@ -1,6 +1,6 @@
 import { Command } from "commander";
 import { ENGINE } from "@nightspan/edge";
-import type { AdjustOptions, BerthOptions, ImportOptions, PlanOptions } from "./options.ts";
+import type { AdjustOptions, BerthOptions, ImportOptions, LogOptions, PlanOptions } from "./options.ts";
 import type { Io } from "./io.ts";
 
 /** What a command needs to answer: the process round it, and where its exit code goes. */
@@ -26,6 +26,7 @@ export function makeProgram(io: Io, end: (code: number) => void): Command {
   addPlan(program, session);
   addBerth(program, session);
   addAdjust(program, session);
+  addLog(program, session);
   addCheck(program, session);
   addImport(program, session);
   addExport(program, session);
@@ -44,6 +45,7 @@ function addPlan(program: Command, session: Session): void {
     .option("--force", "write over files that are there")
     .option("--why", "tell also how the answer was found, and every assumption")
     .option("--from <PLAN>", "mend this saved plan with the fewest people moved, instead of planning anew")
+    .option("--log <LOG>", "learn from this log of nights how warm each sleeper lies")
     .action(async (camp: string, options: PlanOptions) => {
       const { planCommand } = await import("./commands/plan.ts");
       session.end(await planCommand(camp, options, session.io));
@@ -87,6 +89,35 @@ function addAdjust(program: Command, session: Session): void {
     .action(async (plan: string, options: AdjustOptions) => {
       const { adjustCommand } = await import("./commands/adjust.ts");
       session.end(adjustCommand(plan, options, session.io));
+    });
+}
+
+function addLog(program: Command, session: Session): void {
+  program
+    .command("log")
+    .description(
+      "write down how a night was, for the next plan to learn from; with --camp tell what is learnt",
+    )
+    .argument("<LOG>", "the log file; made where it is not there")
+    .option("--plan <PLAN>", "the saved plan of that night, plan.json")
+    .option("--date <DATE>", "the day of the night, such as 2027-05-14")
+    .option("--answers <FILE>", "what people told: a JSON list, one answer a sleeper")
+    .option("--sleeper <ID>", "whose answer it is, where it is one alone")
+    .option("--under <WORD>", "how it was below: cold, cool, right or warm")
+    .option("--over <WORD>", "how it was above: cold, cool, right or warm")
+    .option("--woke <TIME>", "when cold woke the sleeper, such as 03:30")
+    .option(
+      "--trouble <WORDS>",
+      "wet, slid, noise, light, insects, cramped, wind, other; with commas between",
+    )
+    .option("--leave-out", "no night like others: keep it, and learn nothing from it")
+    .option("--note <TEXT>", "a note")
+    .option("--measured-low <C>", "the lowest a thermometer at the hammocks said, in °C")
+    .option("--camp <CAMP>", "tell what is learnt about the sleepers of this camp")
+    .option("--why", "tell it in kelvins too")
+    .action(async (log: string, options: LogOptions) => {
+      const { logCommand } = await import("./commands/log.ts");
+      session.end(logCommand(log, options, session.io));
     });
 }
 

@@ -3,6 +3,7 @@ import { resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import {
   succeed,
+  withLog,
   type Camp,
   type Outcome,
   type Plan,
@@ -10,7 +11,7 @@ import {
   type PlanRepair,
   type PlanTools,
 } from "@nightspan/core";
-import { planFile, readCamp, summaryLines, writePlan, type SummaryOptions } from "@nightspan/edge";
+import { planFile, readCamp, readLog, summaryLines, writePlan, type SummaryOptions } from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
 import { readPlanBefore } from "../files/read-plan-before.ts";
@@ -34,7 +35,10 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   ) {
     return tellRefusals(options.out, [ALREADY_THERE], io);
   }
-  const { camp, unknownFields } = opened.value;
+  const { unknownFields } = opened.value;
+  const learnt = withLogAt(opened.value.camp, options.log, io);
+  if (!learnt.ok) return tellRefusals(options.log ?? "", learnt.refusals, io);
+  const camp = learnt.value;
   tellUnknown(path, unknownFields, io);
   const before = options.from === undefined ? undefined : readPlanBefore(io.cwd, options.from);
   if (before !== undefined && !before.ok) return tellRefusals(options.from ?? "", before.refusals, io);
@@ -50,6 +54,14 @@ export async function planCommand(path: string, options: PlanOptions, io: Io): P
   const refused =
     options.out === undefined ? undefined : await writePapers(options.out, planned.value, camp, options, io);
   return refused ?? exitOf(plan);
+}
+
+/** The camp with what a log has taught about its sleepers. */
+function withLogAt(camp: Camp, path: string | undefined, io: Io): Outcome<Camp> {
+  if (path === undefined) return succeed(camp);
+  const text = readInput(io.cwd, path);
+  const log = text.ok ? readLog(text.value) : text;
+  return log.ok ? succeed(withLog(camp, log.value.nights)) : log;
 }
 
 /** A row is indented by two columns. */

@@ -1,4 +1,5 @@
 import { checks } from "@nightspan/checks";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import rows from "./bag-label.checks.json" with { type: "json" };
 import { bagLabel, labelOfBag } from "./bag-label.ts";
@@ -16,6 +17,23 @@ describe("a bag's label", () => {
   it.each([20, 7, 0, -12, -25])("of %d °C comes back from the insulation it stands for", (comfortC) => {
     expect(labelOfBag(topOf(comfortC), "comfort", "down") - ICE_K).toBeCloseTo(comfortC, 6);
     expect(topOf(comfortC)).toBeGreaterThan(topOf(comfortC + 1));
+  });
+
+  it("of either kind comes back, whatever the filling, over the whole range", () => {
+    const of = fc.constantFrom("comfort" as const, "limit" as const);
+    const filling = fc.constantFrom("down" as const, "polyester" as const, "foam" as const);
+    const labelC = fc.double({ min: -39, max: 18, noNaN: true });
+    fc.assert(
+      fc.property(labelC, of, filling, (celsius, kind, filled) => {
+        const outcome = bagLabel({ labelK: ICE_K + celsius, of: kind, filling: filled });
+        expect(outcome.ok).toBe(true);
+        if (!outcome.ok) return;
+        expect(labelOfBag(outcome.value.topM2KPerW, kind, filled) - ICE_K).toBeCloseTo(celsius, 5);
+        const other = labelOfBag(outcome.value.topM2KPerW, kind === "comfort" ? "limit" : "comfort", filled);
+        expect(kind === "comfort" ? other < ICE_K + celsius : other > ICE_K + celsius).toBe(true);
+      }),
+      { seed: 1, numRuns: 300 },
+    );
   });
 
   it("counts the air about the bag once: what a colder label adds is in the bag", () => {

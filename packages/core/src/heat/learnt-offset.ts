@@ -22,7 +22,7 @@ export interface LearntHalf {
  *
  *   prior  δ ~ N(0, 4 K / 1.645);   a night's own margin  y = margin − δ + noise, logistic, 2.5 K
  *   cold: y < −3 K;   cool: −3 K ≤ y < 0;   right: y ≥ 0;   warm: y ≥ 4 K
- *   offset = mean of the posterior, band = max(2.6 K, 1.645 · its deviation)
+ *   offset = mean of the posterior, never below −2 K; band = max(2.6 K, 1.645 · its deviation)
  *
  * An answer bounds the night, it does not measure it: whoever was right may have been warm and opened up. So a warm margin
  * and a right night teach next to nothing, and a cold back in good kit teaches much.
@@ -48,10 +48,10 @@ export function learntOffset(nights: readonly NightFelt[]): LearntHalf {
     first += weight * offsetK;
     second += weight * offsetK * offsetK;
   }
-  const offsetK = first / mass;
-  const deviationK = Math.sqrt(Math.max(0, second / mass - offsetK * offsetK));
+  const meanK = first / mass;
+  const deviationK = Math.sqrt(Math.max(0, second / mass - meanK * meanK));
   const bandK = Math.max(LEARNT_LEAST_BAND_K, NINE_TENTHS * deviationK);
-  return { nights: nights.length, offsetK, bandK };
+  return { nights: nights.length, offsetK: Math.max(-MOST_CREDIT_K, meanK), bandK };
 }
 
 /** Logarithm of how likely an answer is, but for a constant. */
@@ -92,6 +92,9 @@ export const LEARNT_LEAST_BAND_K = 2.6;
 const NOISE_K = (2.5 * Math.sqrt(3)) / Math.PI;
 
 const FURTHEST_K = 60;
+
+/** Nights that were right promise nobody more than this [K]: a false credit is a cold night. Source: house-convention. */
+const MOST_CREDIT_K = 2;
 
 /** Offsets looked at [K]: eight deviations of the prior either way. */
 const STEP_K = 0.05;

@@ -23,8 +23,8 @@ export interface RestingHeat {
  *
  * Shapes   scalars in, scalars out
  * Units    massKg [kg], statureM [m], ageYears [a] → heatW [W], heatWM2 [W/m²]
- * Holds    20 to 300 kg, 1 to 2.5 m, 16 to 110 years; anything else is refused by field name. Children burn more than
- *          this and cool faster; no figure of it is used for them
+ * Holds    20 to 300 kg, 1 to 2.5 m, 16 to 110 years, those under 19 as 19: it was fitted to 19 to 78; anything else is
+ *          refused by field name. Children burn more than this and cool faster; no figure of it is used for them
  * Error    one person in three is more than 10 % off
  * Source   mifflin-1990 (handbook/heat.md)
  */
@@ -51,8 +51,12 @@ export function restingWM2(person: Person): number {
   return (KCAL_PER_DAY_W * kcalPerDay(person)) / skinM2(person);
 }
 
+/** The equation was fitted to people of 19 to 78; whoever is younger is reckoned as 19. Source: mifflin-1990. */
+const FITTED_FROM_YEARS = 19;
+
 function kcalPerDay({ massKg, statureM, ageYears, sex }: Person): number {
-  return 10 * massKg + 625 * statureM - 5 * ageYears + (sex === "m" ? 5 : -161);
+  const years = Math.max(ageYears, FITTED_FROM_YEARS);
+  return 10 * massKg + 625 * statureM - 5 * years + (sex === "m" ? 5 : -161);
 }
 
 const BASIS: Basis = {

@@ -183,6 +183,26 @@ describe("the person", () => {
     expect(of({ ...STANDARD_WOMAN, sleeps: "warm" }).comfortK).toBeLessThan(woman);
   });
 
+  it("is at 16 to 18 never warmer than the standard woman, nor than a man of 35", () => {
+    const body = fc.record({
+      massKg: fc.double({ min: 40, max: 110, noNaN: true }),
+      statureM: fc.double({ min: 1.5, max: 2, noNaN: true }),
+      ageYears: fc.integer({ min: 16, max: 18 }),
+      sex: fc.constantFrom("f" as const, "m" as const),
+    });
+    const man = of({ massKg: 78, statureM: 1.78, ageYears: 35, sex: "m", sleeps: "usual" });
+    fc.assert(
+      fc.property(body, (young) => {
+        const found = of({ ...young, sleeps: "usual" });
+        expect(found.comfortK).toBeGreaterThanOrEqual(of(STANDARD_WOMAN).comfortK - 1e-9);
+        expect(found.limitK).toBeGreaterThanOrEqual(of(STANDARD_WOMAN).limitK - 1e-9);
+        expect(found.comfortK).toBeGreaterThan(man.comfortK);
+        expect(found.limitK).toBeLessThan(found.comfortK);
+      }),
+      RUNS,
+    );
+  });
+
   it("is not a child, and every fault is named", () => {
     const outcome = sleeperBalance({
       ...asleep(-1, 1, { person: { ...STANDARD_WOMAN, ageYears: 12 } }),

@@ -5,6 +5,8 @@ import type { DealtKind } from "./store-types.ts";
 export interface StoreFit {
   /** Low of the trip that warmth was judged by; absent: no night was given [K]. */
   readonly lowK?: number;
+  /** Coldest air at the hammocks, which every margin is of: cold pool and height are in it [K]. */
+  readonly airK?: number;
   /** Spans and girths that a suspension should serve [m]. */
   readonly spansM: readonly [number, number];
   readonly girthsM: readonly [number, number];

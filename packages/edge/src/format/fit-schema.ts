@@ -45,6 +45,7 @@ const slipSchema = z.object({
 /** People fitted out from the store where there is no ground. */
 export const fitSchema = z.object({
   low_c: z.optional(amount()),
+  air_c: z.optional(amount()),
   spans_m: span(),
   girths_m: span(),
   people: z.array(

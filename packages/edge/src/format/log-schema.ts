@@ -4,7 +4,7 @@ import { id } from "./ground-schema.ts";
 
 export const LOG_FORMAT = "nightspan-log/1";
 
-const felt = () => choice("cold", "cool", "right", "warm");
+export const felt = () => choice("cold", "cool", "right", "warm");
 
 const TIME = "a time of the day, such as 03:30";
 

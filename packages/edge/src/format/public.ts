@@ -16,6 +16,7 @@ export { PLAN_FORMAT, type FindingFile, type HangFile, type PlanFile } from "./p
 export { readPlan } from "./read-plan.ts";
 export { writeCamp } from "./write-camp.ts";
 export { nightOfPlan, type MorningAnswer, type NightTold, type PlanOfNight } from "./night-of-plan.ts";
+export { readAnswers } from "./read-answers.ts";
 export { LOG_FORMAT } from "./log-schema.ts";
 export { EMPTY_LOG, openLog, readLog, withNight, writeLog } from "./log-file.ts";
 export type { LogDocument, LoggedNightDocument, LoggedSleeperDocument, OpenedLog } from "./log-file.ts";

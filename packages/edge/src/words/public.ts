@@ -6,6 +6,7 @@ export { labels, measure } from "./labels.ts";
 export { namesOf, type Names } from "./names.ts";
 export { plainText } from "./plain-text.ts";
 export * from "./quantities.ts";
+export { learntLines } from "./log-lines.ts";
 export { lookLines, refusedLines } from "./look-lines.ts";
 export { cardLines, pocketLines } from "./pocket-lines.ts";
 export { sayDoubts, sayInstruction, sayNext, sayOff, sayState } from "./say-adjust.ts";

@@ -30,6 +30,7 @@ export function fitPeople(camp: Camp, deal: KitDeal): StoreFit {
   const air = coldestAirOf(camp);
   return {
     ...(camp.night === undefined ? {} : { lowK: camp.night.lowK }),
+    ...(air === undefined ? {} : { airK: air.airK }),
     spansM: fitSpansM(camp),
     girthsM: FIT_GIRTHS_M,
     people: camp.sleepers.map((sleeper, place) => personFit({ camp, air, deal, free }, sleeper, place)),

@@ -67,6 +67,14 @@ describe("the air of a night", () => {
     expect(coldest.air).toMatchObject({ airK: ICE_K + 2, windMS: 2 });
   });
 
+  it("is judged at a windier hour where that takes more heat than the coldest", () => {
+    const windy = { ...CLOCK, hours: [hour("2027-05-14T22:00Z", 4.5, 9), hour("2027-05-15T03:00Z", 4, 0.2)] };
+    const { coldest } = nightAirs(CAMP, NIGHT, { ...windy, lowK: ICE_K + 4 });
+    expect(coldest).toMatchObject({ at: "2027-05-14T22:00Z", air: { airK: ICE_K + 4.5, windMS: 9 } });
+    const { coldest: calm } = nightAirs(CAMP, NIGHT, { ...windy, lowK: ICE_K - 4 });
+    expect(calm).toMatchObject({ at: "2027-05-15T03:00Z", air: { airK: ICE_K - 4 } });
+  });
+
   it("sees less of a cold sky below a tarp, and less in a wood than in the open", () => {
     const [wood, open] = [tonightAir(NIGHT, "wood"), tonightAir(NIGHT, "open")];
     expect(wood.openK).toBeLessThan(wood.airK);

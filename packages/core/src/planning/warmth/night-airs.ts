@@ -1,6 +1,9 @@
+import { halves } from "../../heat/halves.ts";
 import type { Camp, Night } from "../../plan/camp.ts";
 import type { Canopy, NightClock } from "../../plan/night-types.ts";
+import { DEFAULTS } from "../../plan/defaults.ts";
 import { dayTemperature } from "../../shelter/day-temperature.ts";
+import { balancedK } from "./kit-halves.ts";
 import { airAtLow, hammockAir, type HammockAir } from "./tonight-air.ts";
 
 /** One hour of the night as a sleeper has it. */
@@ -13,7 +16,7 @@ export interface AirHour {
 /** The night as warmth sees it. */
 export interface NightAirs {
   readonly hours: readonly AirHour[];
-  /** The coldest hour, and the low of the whole night in its wind and sky. */
+  /** The hour that takes most heat from a usual sleeper; where that is the coldest, at the low of the whole night. */
   readonly coldest: AirHour;
   /** True where the hours were made from low and high alone. */
   readonly fromLow: boolean;
@@ -28,13 +31,43 @@ export function nightAirs({ ground }: Camp, night: Night, clock?: NightClock): N
   const [first, ...rest] = known;
   if (first === undefined) throw new Error("a night has hours");
   const coldest = rest.reduce((least, hour) => (hour.air.airK < least.air.airK ? hour : least), first);
-  const lowK = Math.min(coldest.air.airK, clock?.lowK ?? night.lowK);
-  return {
-    hours: known,
-    coldest: { ...coldest, air: { ...coldest.air, airK: lowK } },
-    fromLow: hours.length === 0,
-  };
+  const airK = Math.min(coldest.air.airK, clock?.lowK ?? night.lowK);
+  const lowest = { ...coldest, air: { ...coldest.air, airK } };
+  return { hours: known, coldest: hardest(known, lowest), fromLow: hours.length === 0 };
 }
+
+/** A windier hour that is a little warmer may take more heat than the coldest one. */
+function hardest(hours: readonly AirHour[], lowest: AirHour): AirHour {
+  let most = { hour: lowest, lossWM2: usualLoss(lowest.air) };
+  for (const hour of hours) {
+    const lossWM2 = usualLoss(hour.air);
+    if (lossWM2 > most.lossWM2) most = { hour, lossWM2 };
+  }
+  return most.hour;
+}
+
+/** What a sleeper in middling kit of usual cloth loses, under a tarp [W/m²]. */
+function usualLoss({ airK, windMS, humidityRatio, tarpK }: HammockAir): number {
+  const cooled = balancedK(airK);
+  const { topWM2, bottomWM2 } = halves({
+    night: { airK: cooled, windMS, humidityRatio, radiantK: Math.min(tarpK, cooled) },
+    top: {
+      insulationM2KPerW: USUAL_M2K_PER_W,
+      permeabilityMS: DEFAULTS["kit[].permeability_over"].value / 1000,
+    },
+    bottom: {
+      insulationM2KPerW: USUAL_M2K_PER_W,
+      permeabilityMS: DEFAULTS["kit[].permeability_under"].value / 1000,
+      coveredRatio: 1,
+    },
+    topShareRatio: TOP_SHARE,
+  });
+  return TOP_SHARE * topWM2 + (1 - TOP_SHARE) * bottomWM2;
+}
+
+const TOP_SHARE = DEFAULTS["warmth.top_share"].value;
+/** A three-season bag. Source: common-practice. */
+const USUAL_M2K_PER_W = 0.8;
 
 /** Six in the evening to nine in the morning, the sun up from six to six. */
 function plainHours(night: Night, canopy: Canopy): readonly AirHour[] {

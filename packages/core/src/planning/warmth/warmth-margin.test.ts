@@ -91,6 +91,45 @@ describe("the margin of warmth that the store deals by", () => {
     expect(floorK - marginK).toBeGreaterThan(4);
   });
 
+  it("takes from each half what the log has taught, and asks less where the log has made it surer", () => {
+    const air = tonightAir(NIGHT);
+    const kit = { under: under(), over: over() };
+    const who = { ...sleeper("s"), ageYears: 30 };
+    const half = (offsetK: number, bandK: number) => ({ nights: 9, offsetK, bandK });
+    const of = (under: ReturnType<typeof half>) =>
+      halfMargins({ ...who, learnt: { by: "nights", under, over: half(0, 4) } }, air, kit);
+    const plain = halfMargins(who, air, kit);
+    expect(of(half(0, 4))).toEqual(plain);
+    const colder = of(half(3, 4));
+    expect(colder.under.marginK).toBeCloseTo(plain.under.marginK - 3, 9);
+    expect(colder.under.floorK).toBeCloseTo(plain.under.floorK - 3, 9);
+    expect(colder.under.reckonedK).toBe(plain.under.reckonedK);
+    expect(colder.over).toEqual(plain.over);
+    expect(of(half(0, 2.6)).under.marginK).toBeGreaterThanOrEqual(plain.under.marginK);
+  });
+
+  it("asks of a child once cool a warmer half, and of no other", () => {
+    const air = tonightAir(NIGHT);
+    const kit = { under: under(), over: over() };
+    const child = { ...sleeper("s"), ageYears: 12 };
+    const learnt = { by: "youth-rule", under: "warmer-than-the-rule", over: "as-the-rule" } as const;
+    const [before, after] = [halfMargins(child, air, kit), halfMargins({ ...child, learnt }, air, kit)];
+    expect(after.under.marginK).toBeCloseTo(before.under.marginK - 4, 9);
+    expect(after.over).toEqual(before.over);
+  });
+
+  it("finds enough only what is comfortable with 2 K over and above the limit by most of the band", () => {
+    const air = tonightAir(NIGHT);
+    const who = { ...sleeper("s"), ageYears: 30 };
+    for (let limitC = 20; limitC > -20; limitC -= 0.5) {
+      const kit = { under: under({ limitK: ICE_K + limitC }), over: over({ comfortK: ICE_K + limitC }) };
+      for (const { marginK, floorK, reckonedK } of Object.values(halfMargins(who, air, kit))) {
+        if (marginK >= 0) expect(Math.min(reckonedK - 2, floorK - 3.1)).toBeGreaterThanOrEqual(-1e-9);
+        expect(marginK).toBeLessThan(floorK);
+      }
+    }
+  });
+
   it("counts what nobody knows for nothing", () => {
     const unknown: UnderInsulation = { id: "u", kind: "under", count: 1, state: "in-use" };
     expect(marginC(unknown, over())).toBeCloseTo(marginC(undefined, over()), 9);

@@ -16,7 +16,7 @@ export interface AirHour {
 /** The night as warmth sees it. */
 export interface NightAirs {
   readonly hours: readonly AirHour[];
-  /** The hour that takes most heat from a usual sleeper; where that is the coldest, at the low of the whole night. */
+  /** The hour that takes most heat from a usual sleeper; of those nearly as cold as the low; at the low. */
   readonly coldest: AirHour;
   /** True where the hours were made from low and high alone. */
   readonly fromLow: boolean;
@@ -36,15 +36,24 @@ export function nightAirs({ ground }: Camp, night: Night, clock?: NightClock): N
   return { hours: known, coldest: hardest(known, lowest), fromLow: hours.length === 0 };
 }
 
-/** A windier hour that is a little warmer may take more heat than the coldest one. */
+/**
+ * A windier hour that is a little warmer may take more heat than the coldest one: its wind and sky count, at the lowest
+ * air, so that no kit is judged less carefully than by the coldest hour.
+ */
 function hardest(hours: readonly AirHour[], lowest: AirHour): AirHour {
   let most = { hour: lowest, lossWM2: usualLoss(lowest.air) };
-  for (const hour of hours) {
-    const lossWM2 = usualLoss(hour.air);
-    if (lossWM2 > most.lossWM2) most = { hour, lossWM2 };
+  for (const { at, air } of hours) {
+    const warmerK = air.airK - lowest.air.airK;
+    if (warmerK > NEARLY_AS_COLD_K) continue;
+    const lossWM2 = usualLoss(air);
+    const asCold = { ...air, airK: lowest.air.airK, openK: air.openK - warmerK, tarpK: air.tarpK - warmerK };
+    if (lossWM2 > most.lossWM2) most = { hour: { at, air: asCold }, lossWM2 };
   }
   return most.hour;
 }
+
+/** Hours that are warmer by more are never taken for the hardest [K]. Source: house-convention. */
+const NEARLY_AS_COLD_K = 2;
 
 /** What a sleeper in middling kit of usual cloth loses, under a tarp [W/m²]. */
 function usualLoss({ airK, windMS, humidityRatio, tarpK }: HammockAir): number {

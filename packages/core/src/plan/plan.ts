@@ -4,6 +4,7 @@ import type { HangAlternatives } from "./alternative-types.ts";
 import type { DefaultUsed } from "./camp.ts";
 import type { CautionKey } from "./cautions.ts";
 import type { Bottleneck, Counterfactual } from "./explanation.ts";
+import type { DealtAnew } from "./dealt-anew-types.ts";
 import type { NightClock, TimelineEntry } from "./night-types.ts";
 import type { BerthTarp } from "./tarp-types.ts";
 import type { BerthWarmth } from "./warmth-types.ts";
@@ -24,6 +25,7 @@ export interface Plan {
   readonly notChecked: readonly PlanPart[];
   readonly asked: number;
   readonly placed: number;
+  /** No layout of the trees as surveyed places more, however the kit is dealt. */
   readonly bound: number;
   /** Weighted objective of the chosen berths [m]; its proven lower bound; (cost − bound)/max(cost, 1e-4). */
   readonly cost: number;
@@ -47,6 +49,8 @@ export interface Plan {
   readonly keptHalfWidthM?: number;
   /** How the store was dealt; absent where the camp lists no kit that could be. */
   readonly dealing?: Dealing;
+  /** Who has other kit than at first, so that more have a berth; absent where the first dealing was kept. */
+  readonly dealtAnew?: DealtAnew;
   /** Lengths to cut for the berths, and from which spools. */
   readonly cuts?: CutList;
   /** What to pack, and who carries it. */

@@ -5,6 +5,7 @@ export type * from "./store-types.ts";
 export type * from "./fit-types.ts";
 export type * from "./plan.ts";
 export type * from "./alternative-types.ts";
+export type * from "./dealt-anew-types.ts";
 export type * from "./warmth-types.ts";
 export type * from "./log-types.ts";
 export type * from "./explanation.ts";

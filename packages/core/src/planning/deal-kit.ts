@@ -6,10 +6,11 @@ import type { Dealing } from "../plan/store-types.ts";
 import { ASSUMED_HAMMOCK, ASSUMED_SUSPENSION } from "./assumed-kit.ts";
 import type { AssumedPart, DealtKit } from "./dealt-kit.ts";
 import { byCodeUnit } from "./order.ts";
+import type { KitGiven } from "./redeal/redeal-types.ts";
 import { dealHammocks, dealSuspensions, dealTarps } from "./store/deal-hang-kit.ts";
 import { tooFew, tooWeakFor } from "./store/kit-shortage.ts";
 import { storeDealing } from "./store/store-dealing.ts";
-import { StoreHands } from "./store/store-hands.ts";
+import { StoreHands, type Holding } from "./store/store-hands.ts";
 import { airAskedK, tonightMargins } from "./store/tonight-margins.ts";
 import { dealStoreWarmth } from "./store/warmth-tables.ts";
 import { tonightAir, type HammockAir } from "./warmth/tonight-air.ts";
@@ -21,6 +22,8 @@ export interface KitDeal {
   readonly defaultsUsed: readonly DefaultUsed[];
   /** Pinned items that could not be given: not in use, or given away already. */
   readonly findings: readonly Finding[];
+  /** Hammocks and suspensions that are kept for somebody, by the id of the sleeper. */
+  readonly kept: ReadonlyMap<string, Pick<Holding, "hammock" | "suspension">>;
   /** The same as it is told, with what is short and why; absent where the store lists nothing that is dealt. */
   readonly dealing?: Dealing;
 }
@@ -34,9 +37,11 @@ export interface KitDeal {
  * the coldest `air`, as `dealWarmth` says. Of equals the lightest is
  * carried. Pieces quarantined or retired are never dealt.
  *
+ * What is `given` goes first: kit that was chosen together with the places.
+ *
  * Shapes   sleepers: people, kit: lines → dealt + short: people
  * Holds    any store; where it lists no hammock (or no suspension) at all, the assumed one of the table is dealt
- * Error    each step exact; the hang is dealt before the berths are found, as it decides which serve
+ * Error    each step exact; the hang is dealt before the berths are found, as it decides which serve (then `dealAnew`)
  * Source   kit-dealing (handbook/kit.md)
  */
 export function dealKit(
@@ -45,10 +50,13 @@ export function dealKit(
   strapWidthMinM: number,
   night?: Night,
   air: HammockAir | undefined = night === undefined ? undefined : tonightAir(night),
+  given: KitGiven = new Map(),
 ): KitDeal {
   const hands = new StoreHands(kit);
   const order = [...sleepers].sort(heaviestFirst);
   const findings = order.flatMap((sleeper) => hands.pin(sleeper));
+  const kept = keptFor(hands, sleepers);
+  giveFirst(hands, order, given);
   dealHammocks(hands, order);
   dealSuspensions(hands, order, strapWidthMinM);
   dealTarps(hands, order, night);
@@ -66,8 +74,30 @@ export function dealKit(
     short,
     defaultsUsed: assumedDefaults(dealt),
     findings,
+    kept,
     ...(kit.some(({ kind }) => DEALT.has(kind)) ? { dealing: storeDealing(input) } : {}),
   };
+}
+
+function keptFor(hands: StoreHands, sleepers: readonly Sleeper[]): KitDeal["kept"] {
+  return new Map(
+    sleepers.map((sleeper) => {
+      const { hammock, suspension } = hands.holding(sleeper);
+      const kept = { ...(hammock && { hammock }), ...(suspension && { suspension }) };
+      return [sleeper.id, kept];
+    }),
+  );
+}
+
+/** What was chosen together with the places, but nothing of a kind that is kept for that sleeper already. */
+function giveFirst(hands: StoreHands, sleepers: readonly Sleeper[], given: KitGiven): void {
+  const lines = [...hands.available("hammock"), ...hands.available("suspension")];
+  for (const sleeper of sleepers) {
+    const ids = given.get(sleeper.id) ?? [];
+    lines
+      .filter(({ id, kind }) => ids.includes(id) && hands.holding(sleeper)[kind] === undefined)
+      .forEach((line) => hands.give(sleeper, line));
+  }
 }
 
 const DEALT: ReadonlySet<KitItem["kind"]> = new Set(["hammock", "suspension", "tarp", "under", "over"]);

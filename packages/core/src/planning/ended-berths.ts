@@ -13,9 +13,15 @@ import { isSpare, isSpareId } from "./spare-sleepers.ts";
 import type { SpanExtras } from "./span-window.ts";
 import { trunkPulls } from "./trunk-pulls.ts";
 
+/** What is needed of a camp to work its berths out. */
+export type HungCamp = Pick<PreparedCamp, "camp" | "ground" | "classes" | "desk"> & {
+  /** Tarps are left out. */
+  readonly isInterim?: boolean;
+};
+
 /** The berths of a layout in the order of the map, those of people and the spare ones numbered by themselves. */
 export function endedBerths(
-  { camp, ground, classes, desk, isInterim = false }: PreparedCamp & { readonly isInterim?: boolean },
+  { camp, ground, classes, desk, isInterim = false }: HungCamp,
   seats: ChosenBerths["seats"],
 ): EndedBerth[] {
   let [people, spares] = [0, 0];

@@ -3,10 +3,12 @@ import type { Camp } from "../plan/camp.ts";
 import type { Plan } from "../plan/plan.ts";
 import { firstPairs, pairsAt, type FirstPairs } from "./first-pairs.ts";
 import { withAlternatives } from "./alternatives/with-alternatives.ts";
+import type { ChosenBerths } from "./choose-berths.ts";
 import { chooseLayout } from "./choose-layout.ts";
 import type { LinearSolver } from "./linear-solver.ts";
-import { planOf } from "./plan-work.ts";
+import { planOf, type Work } from "./plan-work.ts";
 import { prepareCamp } from "./prepare-camp.ts";
+import { dealAnew } from "./redeal/deal-anew.ts";
 import { findRobustCount } from "./robust-count.ts";
 
 export interface PlanTools {
@@ -24,29 +26,37 @@ export interface PlanTools {
  *
  * Kit is dealt; pairs of trees are found on the map and among those stated; each pair × class of sleepers whose hang
  * is refused is left out; the search places as many as can be, then for the least cost; berths are dealt with the
- * heaviest on the stoutest trees; every berth's hang, findings and verdict are worked out in full.
+ * heaviest on the stoutest trees; where somebody is left out, kit and places are decided together; every berth's hang, findings and verdict are worked out in full.
  *
  * Shapes   one camp → one plan; berths in reading order of the map
  * Units    SI
  * Holds    any camp, also without sleepers, trees, pairs, kit or ground: the plan then says who has no berth, and why
- * Error    exact for the positions as surveyed and the kit as dealt, where `gap` is 0 and `placed` is `bound`
+ * Error    exact for the positions as surveyed, where `gap` is 0 and `placed` is `bound`
  * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
  */
 export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
   const { onIncumbent, onPairs, ...rest } = tools;
   const prepared = prepareCamp(camp, onPairs && ((ground) => onPairs(firstPairs(camp, ground))));
-  const { work, chosen } = chooseLayout(prepared, {
+  const telling = {
     ...rest,
     ...(onPairs === undefined
       ? {}
-      : { onPlaces: (places) => onPairs(pairsAt(camp.sleepers.length, prepared.ground, places)) }),
+      : {
+          onPlaces: (places: readonly number[]) =>
+            onPairs(pairsAt(camp.sleepers.length, prepared.ground, places)),
+        }),
     ...(onIncumbent === undefined
       ? {}
-      : { onIncumbent: (so, far) => onIncumbent(planOf({ ...so, isInterim: true }, far)) }),
-  });
-  const robust = findRobustCount(camp, tools.solver);
+      : {
+          onIncumbent: (so: Work, far: ChosenBerths) => onIncumbent(planOf({ ...so, isInterim: true }, far)),
+        }),
+  };
+  const { layout, given, told } = dealAnew(chooseLayout(prepared, telling), prepared, rest);
+  const { work, chosen } = layout;
+  const robust = findRobustCount(camp, tools.solver, given);
   return succeed({
     ...withAlternatives(planOf(work, chosen), work),
+    ...(told === undefined ? {} : { dealtAnew: told }),
     ...(robust === undefined ? {} : { robust }),
   });
 }

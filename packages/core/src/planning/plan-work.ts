@@ -33,6 +33,8 @@ export interface Work extends PreparedCamp {
   readonly terms: readonly CostTerm[];
   /** A plan on the way to a better one: its tarps are left out. */
   readonly isInterim?: boolean;
+  /** Proven most that can be placed whatever dealing of the kit; absent where only this one was looked at. */
+  readonly mostDealt?: number;
 }
 
 export function workOf(prepared: PreparedCamp, engine: string): Work {
@@ -85,14 +87,15 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
   const warmth = campWarmth({ camp, berths: buddies, dealt: deal.dealt, ...clockOf(night) });
   const { berths } = warmth;
   const spares = all.flatMap(({ berth }) => (isSpareId(berth.sleeper) ? [spareBerth(work, berth)] : []));
-  const people = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));
+  const distances = peopleDistances(lyingAt(work, seats), camp.groups, peopleLimits(camp.rules));
   const findings = [
     ...countFindings(work, berths.length, spares.length),
-    ...peopleFindings(people),
+    ...peopleFindings(distances),
     ...warmth.findings,
     ...(night?.clock.findings ?? []),
   ];
-  const bound = Math.min(search.bound, deal.dealt.filter((kit) => !isSpare({ kit })).length);
+  const people = deal.dealt.filter((kit) => !isSpare({ kit })).length;
+  const bound = work.mostDealt ?? Math.min(search.bound, people);
   const store = work.isInterim === true ? {} : storeParts(camp, berths, deal);
   const verdicts = [...findings, ...berths].map(({ verdict }) => verdict);
   const parts = partsChecked(ended, ground, {
@@ -110,7 +113,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     asked: camp.sleepers.length,
     placed: berths.length,
     bound,
-    ...costFigures(work, layout, people),
+    ...costFigures(work, layout, distances),
     berths,
     ...(sparesAsked(camp) === 0 ? {} : { spares }),
     unplaced: unplacedSleepers(

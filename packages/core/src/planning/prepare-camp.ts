@@ -11,9 +11,9 @@ import { HangDesk } from "./hang-desk.ts";
 import { keptForTarps } from "./kept-for-tarps.ts";
 import { NO_GROUND } from "./no-ground.ts";
 import { judgePins, type KeptPin } from "./pins.ts";
-
 import { pullConflicts } from "./pull-conflicts.ts";
 import { pullLimits } from "./pull-limits.ts";
+import type { KitGiven } from "./redeal/redeal-types.ts";
 import { coldestAirOf } from "./warmth/coldest-air-of.ts";
 
 /** A camp made ready for the search: kit dealt, places found, hangs that are refused left out, pins set. */
@@ -21,6 +21,8 @@ export interface PreparedCamp {
   readonly camp: Camp;
   readonly deal: KitDeal;
   readonly ground: CampPlaces;
+  /** The same without the pairs that the kit as dealt pulls too hard together. */
+  readonly unbalanced: CampPlaces;
   /** Of those who look for a place, and behind them of those who keep one. */
   readonly classes: readonly FitClass[];
   /** How many classes look for a place. */
@@ -42,11 +44,15 @@ export interface PinnedSeat {
   readonly kit: DealtKit;
 }
 
-export function prepareCamp(asked: Camp, onPlaces?: (places: CampPlaces) => void): PreparedCamp {
+export function prepareCamp(
+  asked: Camp,
+  onPlaces?: (places: CampPlaces) => void,
+  given?: KitGiven,
+): PreparedCamp {
   const { sleepers, kit, rules, night } = asked;
   const free = campPlaces(asked.ground ?? NO_GROUND, rules);
   onPlaces?.(free);
-  const deal = dealKit(sleepers, kit, rules.strapWidthMinM.value, night, coldestAirOf(asked));
+  const deal = dealKit(sleepers, kit, rules.strapWidthMinM.value, night, coldestAirOf(asked), given);
   const camp = keptForTarps(asked, deal.dealt);
   const isWider = keptHalfWidthM(camp.rules) > keptHalfWidthM(rules);
   const found = isWider ? campPlaces(camp.ground ?? NO_GROUND, camp.rules) : free;
@@ -87,6 +93,7 @@ function preparedFor(
     camp,
     deal,
     ground,
+    unbalanced,
     classes,
     seeking: seekers.length,
     desk,

@@ -3,6 +3,7 @@ import type { RobustCount } from "../plan/plan.ts";
 import { countPlaced } from "./explain/count-placed.ts";
 import type { LinearSolver } from "./linear-solver.ts";
 import { prepareCamp } from "./prepare-camp.ts";
+import type { KitGiven } from "./redeal/redeal-types.ts";
 import { surveyOffM } from "./survey-off.ts";
 
 /**
@@ -16,13 +17,17 @@ import { surveyOffM } from "./survey-off.ts";
  * Holds    pairs that are not on the map count as stated: they were measured by themselves
  * Source   layout-search (handbook/layout.md: position error)
  */
-export function findRobustCount(camp: Camp, solver?: LinearSolver): RobustCount | undefined {
+export function findRobustCount(
+  camp: Camp,
+  solver?: LinearSolver,
+  given?: KitGiven,
+): RobustCount | undefined {
   const { ground } = camp;
   if (ground === undefined || ground.trees.length === 0 || camp.sleepers.length === 0) return undefined;
   const errorM = ground.positionErrorM;
   const offM = surveyOffM(ground);
   if (offM === 0) return undefined;
   const off = (byM: number) =>
-    countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM: byM } }), solver);
+    countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM: byM } }, undefined, given), solver);
   return { errorM, placed: off(offM).placed, most: off(-offM).bound };
 }

@@ -1,6 +1,7 @@
 import {
   inDegrees,
   radians,
+  type DealtAnew,
   type OkRange,
   type Plan,
   type PlanCostTerm,
@@ -37,6 +38,7 @@ export function planFile(plan: Plan, repair?: PlanRepair): PlanFile {
     method: plan.method,
     ...present({
       cost_terms: plan.costTerms?.map(termFile),
+      dealt_anew: plan.dealtAnew === undefined ? undefined : dealtAnewFile(plan.dealtAnew),
       robust: plan.robust === undefined ? undefined : robustFile(plan.robust),
       kept_half_width_m: plan.keptHalfWidthM === undefined ? undefined : tidy(plan.keptHalfWidthM),
     }),
@@ -50,6 +52,13 @@ export function planFile(plan: Plan, repair?: PlanRepair): PlanFile {
       present({ field, value, for: ids.length > 0 ? [...ids] : undefined }),
     ),
     findings: plan.findings.map(findingFile),
+  };
+}
+
+function dealtAnewFile({ placedBefore, changes }: DealtAnew): PlanFile["dealt_anew"] {
+  return {
+    placed_before: placedBefore,
+    changes: changes.map(({ sleeper, kind, from, to }) => ({ sleeper, kind, ...present({ from }), to })),
   };
 }
 

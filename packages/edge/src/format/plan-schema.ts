@@ -182,6 +182,19 @@ export const planSchema = z.object({
   cost_terms: z.optional(
     z.array(z.object({ name: name(), weight: amount(), measure: amount(), cost: amount() })),
   ),
+  dealt_anew: z.optional(
+    z.object({
+      placed_before: count(),
+      changes: z.array(
+        z.object({
+          sleeper: name(),
+          kind: z.enum(["hammock", "suspension"]),
+          from: z.optional(name()),
+          to: name(),
+        }),
+      ),
+    }),
+  ),
   robust: z.optional(z.object({ error_m: amount(), placed: count(), most: count() })),
   kept_half_width_m: z.optional(amount()),
   berths: z.array(berthSchema),

@@ -136,7 +136,7 @@ describe("what decides it, in words", () => {
 describe("how sure it is, in words", () => {
   it("claims that no layout places more only where that is proven", () => {
     expect(sayProof({ placed: 13, asked: 16, bound: 13 })).toEqual([
-      "No layout of these trees as surveyed, with the kit as dealt, places more.",
+      "No layout of these trees as surveyed places more, and no other dealing of the kit that could be hung.",
     ]);
     expect(sayProof({ placed: 13, asked: 16, bound: 15 })).toEqual([
       "At most 15 could be placed; the search did not settle it.",
@@ -172,7 +172,7 @@ describe("a plan that is explained", () => {
     expect(text).toContain("What would change it");
     expect(text).toContain("What decides it");
     expect(text.join("\n")).toMatch(
-      /No layout of these trees as surveyed, with the kit as dealt, places more/,
+      /No layout of these trees as surveyed places more, and no other dealing of the kit that could be hung/,
     );
     expect(text.some((line) => line.startsWith("Pairs that nearly serve "))).toBe(true);
     expect(text.join("\n")).not.toMatch(/undefined|NaN|\d\s?(?:kg|N)\b/);

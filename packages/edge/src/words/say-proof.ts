@@ -10,7 +10,7 @@ export function sayProof({
   if (placed >= asked) return [];
   const most =
     placed === bound
-      ? "No layout of these trees as surveyed, with the kit as dealt, places more."
+      ? "No layout of these trees as surveyed places more, and no other dealing of the kit that could be hung."
       : `At most ${bound} could be placed; the search did not settle it.`;
   const might = robust === undefined ? 0 : Math.min(robust.most, asked);
   if (placed !== bound || might <= placed) return [most];

@@ -11,6 +11,7 @@ import { sayAssumptions } from "./say-assumptions.ts";
 import { sayBottleneck } from "./say-bottleneck.ts";
 import { sayCounterfactuals } from "./say-counterfactual.ts";
 import { sayRefusedPin } from "./say-failed-pairs.ts";
+import { sayDealtAnew } from "./say-dealt-anew.ts";
 import { sayProof } from "./say-proof.ts";
 import { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 import { spareLines } from "./spare-lines.ts";
@@ -63,6 +64,7 @@ function berthParts(
     ...section("Do not hang", refusedLines(plan, names)),
     ...section("Berths", berthTable(plan, camp, columns), "row"),
     ...section("Kept free", spareLines(plan, camp, names)),
+    ...section("Dealt anew", sayDealtAnew(plan, names)),
     ...section("Tarps", tarpLines(plan), "row"),
     ...section("Without a berth", unplacedLines(plan, camp, names)),
     ...section(

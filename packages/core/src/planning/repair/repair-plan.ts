@@ -8,6 +8,7 @@ import type { KeptPin } from "../pins.ts";
 import { planCamp, type PlanTools } from "../plan-camp.ts";
 import { chooseInputOf, planOf, workOf } from "../plan-work.ts";
 import { keepingAlso, prepareCamp, type PreparedCamp } from "../prepare-camp.ts";
+import { givenIn } from "../redeal/dealt-changes.ts";
 import { sparesAsked } from "../spare-sleepers.ts";
 import { chooseRepair } from "./choose-repair.ts";
 import { movedSleepers } from "./moved-sleepers.ts";
@@ -29,7 +30,7 @@ export function repairPlan(before: PlanBefore, camp: Camp, tools: PlanTools): Ou
   const planned = planCamp(camp, tools);
   if (!planned.ok) return planned;
   const fresh = planned.value;
-  const prepared = prepareCamp(camp);
+  const prepared = prepareCamp(camp, undefined, givenIn(fresh));
   const held = placesBefore(prepared, before);
   const freshMoved = movedSleepers(before, fresh, camp);
   const found = staying(prepared, held, fresh, tools) ?? fewestMoved(prepared, held, fresh, tools);

@@ -1,5 +1,13 @@
 import { worstVerdict, type Camp, type Finding, type Plan, type PlannedBerth } from "@nightspan/core";
-import { namesOf, robustLine, sayRefusedPin, sayUnplaced, sayVerdict, spareLines } from "@nightspan/edge";
+import {
+  namesOf,
+  robustLine,
+  sayDealtAnew,
+  sayRefusedPin,
+  sayUnplaced,
+  sayVerdict,
+  spareLines,
+} from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { MapLegend } from "./map-legend.tsx";
@@ -33,6 +41,9 @@ export function CampSheet({ now }: { readonly now: Answer }) {
         <p key={line} class="soft">
           {line}
         </p>
+      ))}
+      {sayDealtAnew(plan, namesOf(camp)).map((line) => (
+        <p key={line}>{line}</p>
       ))}
       <Unplaced plan={plan} camp={camp} />
       <PinsRefused plan={plan} camp={camp} />

@@ -93,6 +93,19 @@ const VIEWS = {
   "kit-packing": async (page) => go(page, "#/kit/packing"),
   "kit-cuts": async (page) => go(page, "#/kit/cuts"),
   night: async (page) => go(page, "#/night"),
+  log: async (page) => {
+    await go(page, "#/log");
+    await page.locator(".felt").nth(0).click();
+    await page.locator(".felt").nth(5).click();
+  },
+  "map-place": async (page) => {
+    await go(page, "#/map");
+    await page.locator(".sheet .row-main").nth(2).click();
+    await page.getByRole("button", { name: "Put elsewhere" }).click();
+    await page.waitForTimeout(450);
+    await page.locator(".sheet .row-main").nth(5).click();
+    await page.getByText(/Cost [0-9.]+, now/).waitFor();
+  },
   rules: async (page) => go(page, "#/rules"),
   store: async (page) => {
     await go(page, "#/store");

@@ -9,6 +9,7 @@ import "./style/frame.css";
 import "./style/form.css";
 import "./style/rules.css";
 import "./style/people.css";
+import "./style/log.css";
 import "./style/store.css";
 import "./style/night.css";
 import "./style/fit.css";

@@ -1,5 +1,6 @@
 import { TARP_WORDS, WARMTH_WORDS } from "./berth/berth-words.ts";
 import { FIT_WORDS } from "./fit/fit-words.ts";
+import { LOG_WORDS } from "./log/log-words.ts";
 import { NIGHT_WORDS } from "./night/night-words.ts";
 import { PEOPLE_WORDS } from "./people/people-words.ts";
 import { RULES_WORDS } from "./rules/rules-words.ts";
@@ -87,6 +88,7 @@ export const WORDS = {
     night: "Night",
     rules: "House rules",
     cards: "Cards",
+    log: "Log",
   },
   map: {
     title: "Map",
@@ -106,6 +108,29 @@ export const WORDS = {
     decides: "What decides it",
     nearly: "Pairs that nearly serve {name}",
     pin: "Keep this berth",
+    elsewhere: "Put elsewhere",
+    put: "Find {name} a place",
+    putTitle: "Where does {name} lie?",
+    putHow:
+      "Press the tree for the head, then the one for the foot. Or press a berth: who lies there changes places.",
+    putHead: "Head at {tag}. Now press the tree for the foot.",
+    putBetween: "Head at {head}, foot at {foot}.",
+    putSwap: "{name} changes places with {other}.",
+    putAt: "{name} lies where {other} lies now.",
+    putKeys: "Choose from lists",
+    putHeadTree: "Head tree",
+    putFootTree: "Foot tree",
+    putChoose: "choose",
+    putWith: "Change places with",
+    putWorking: "Looking what that comes to.",
+    putCount: "{placed} of {asked} have a berth, now {before}. Cost {cost}, now {was}.",
+    putRefused: "That cannot be",
+    putNew: "What it brings",
+    putNothing: "It breaks no rule that was kept before.",
+    putFew: "Do it: {count} move",
+    putAnew: "Do it and plan the others anew: {count} move",
+    putAgain: "Choose another place",
+    putLeave: "Leave it as it is",
     pinned: "This berth is kept",
     spares: "Kept free",
     pinsRefused: "To be kept, and cannot be",
@@ -261,6 +286,7 @@ export const WORDS = {
   },
   kit: STORE_WORDS,
   night: NIGHT_WORDS,
+  log: LOG_WORDS,
   rules: RULES_WORDS,
   planning: {
     stale: "From before your change.",

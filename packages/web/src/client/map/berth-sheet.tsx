@@ -3,6 +3,7 @@ import { handLength, levelWords, namesOf, sayFinding, stepsBetween } from "@nigh
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { isPinned, pin, unpin } from "../state/pins.ts";
+import { startPlacing } from "../state/place-store.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { BerthVerdict } from "../ui/berth-verdict.tsx";
 import { Button } from "../ui/button.tsx";
@@ -53,7 +54,8 @@ export function BerthSheet({ now: { plan, camp }, berth }: BerthSheetProps) {
       </div>
       <Button pressed={isPinned(berth)} onPress={() => (isPinned(berth) ? unpin(berth) : pin(berth))}>
         {isPinned(berth) ? WORDS.map.pinned : WORDS.map.pin}
-      </Button>
+      </Button>{" "}
+      <Button onPress={() => startPlacing(berth.sleeper)}>{WORDS.map.elsewhere}</Button>
       {berth.pair === undefined ? null : <PairLook pairId={berth.pair} />}
       <TreesLookedAt looked={plan.treesLookedAt} />
       <NotChecked plan={plan} />

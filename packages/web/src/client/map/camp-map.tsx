@@ -3,8 +3,9 @@ import { labels, measure } from "@nightspan/edge";
 import { useMemo } from "preact/hooks";
 import { campId } from "../state/camp-store.ts";
 import { explainedPlan } from "../state/explain-store.ts";
-import { keepView, mapViews, pick, picked } from "../state/map-look.ts";
+import { keepView, mapViews, picked } from "../state/map-look.ts";
 import type { Answer } from "../state/plan-store.ts";
+import { placing, pressed } from "../state/place-store.ts";
 import { settings, STEP_OF_STATURE } from "../state/settings.ts";
 import { Drawing } from "../ui/drawing.tsx";
 import { useSize } from "../ui/use-size.ts";
@@ -40,7 +41,9 @@ interface SizedProps {
 function Sized({ now, widthPx, heightPx }: SizedProps) {
   const camp = campId.value ?? "";
   const kept = mapViews.value.get(camp);
-  const selected = picked.value?.kind === "berth" ? picked.value.id : undefined;
+  const who = placing.value?.sleeper;
+  const moving = who === undefined ? undefined : now.plan.berths.find(({ sleeper }) => sleeper === who)?.id;
+  const selected = moving ?? (picked.value?.kind === "berth" ? picked.value.id : undefined);
   const first = useMemo(() => firstView(now, widthPx, heightPx), [now, widthPx, heightPx]);
   const stepM = settings.value.statureM * STEP_OF_STATURE;
   const drawn = kept === "whole" ? undefined : (kept ?? first);
@@ -67,7 +70,7 @@ function Sized({ now, widthPx, heightPx }: SizedProps) {
       slow={now.camp.ground !== undefined && now.camp.ground.trees.length > MANY_TREES}
       onRest={(view) => keepView(camp, view)}
       onWhole={() => keepView(camp, "whole")}
-      onPick={pick}
+      onPick={(refs) => pressed(refs, now)}
       over={<Drawing scene={furniture} class="map-furniture" />}
     >
       <Drawing scene={ground} />

@@ -11,6 +11,7 @@ import {
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
 import { MapLegend } from "./map-legend.tsx";
+import { startPlacing } from "../state/place-store.ts";
 import type { Answer } from "../state/plan-store.ts";
 import { Button } from "../ui/button.tsx";
 import { CampVerdict } from "../ui/camp-verdict.tsx";
@@ -122,7 +123,10 @@ function Unplaced({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) 
             <b>
               <Name>{names.sleeper(one.sleeper)}</Name>
             </b>
-            : {WORDS.map.onTheGround} {sayUnplaced(one, names).join(" ")}
+            : {WORDS.map.onTheGround} {sayUnplaced(one, names).join(" ")}{" "}
+            <Button onPress={() => startPlacing(one.sleeper)}>
+              {fill(WORDS.map.put, { name: names.sleeper(one.sleeper) })}
+            </Button>
           </li>
         ))}
       </ul>

@@ -1,8 +1,10 @@
 import { picked } from "../state/map-look.ts";
+import { placing } from "../state/place-store.ts";
 import { stale, type Answer } from "../state/plan-store.ts";
 import { Working } from "../ui/working.tsx";
 import { BerthSheet } from "./berth-sheet.tsx";
 import { CampSheet } from "./camp-sheet.tsx";
+import { PlaceSheet } from "./place-sheet.tsx";
 import { SeveralSheet } from "./several-sheet.tsx";
 import { TreeSheet } from "./tree-sheet.tsx";
 
@@ -17,6 +19,8 @@ export function MapSheet({ now }: { readonly now: Answer }) {
 }
 
 function Inside({ now }: { readonly now: Answer }) {
+  const who = placing.value;
+  if (who !== undefined) return <PlaceSheet who={who} now={now} />;
   const what = picked.value;
   if (what?.kind === "several") return <SeveralSheet refs={what.refs} camp={now.camp} plan={now.plan} />;
   if (what?.kind === "tree") return <TreeSheet key={what.id} id={what.id} now={now} />;

@@ -12,6 +12,7 @@ export const LAZY = {
   kit: lazyPage(() => import("./kit-page.tsx").then(({ KitPage }) => KitPage)),
   night: lazyPage(() => import("./night-page.tsx").then(({ NightPage }) => NightPage)),
   rules: lazyPage(() => import("./rules-page.tsx").then(({ RulesPage }) => RulesPage)),
+  log: lazyPage(() => import("./log-page.tsx").then(({ LogPage }) => LogPage)),
   store: lazyPage(() => import("./store-page.tsx").then(({ StorePage }) => StorePage)),
 } as const;
 

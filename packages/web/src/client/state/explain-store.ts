@@ -1,6 +1,7 @@
 import type { Plan } from "@nightspan/core";
 import { signal } from "@preact/signals";
 import { askOnce } from "./ask-once.ts";
+import { logged } from "./log-store.ts";
 import { opened } from "./camp-store.ts";
 import { stale, type Answer } from "./plan-store.ts";
 
@@ -24,7 +25,7 @@ export function explain({ plan }: Answer): void {
   if (document === undefined || stale.peek() || explanation.peek()?.of === plan) return;
   explanation.value = { of: plan };
   end();
-  end = askOnce({ kind: "explain", id: 1, document, plan }, (reply) => {
+  end = askOnce({ kind: "explain", id: 1, document, plan, ...logged() }, (reply) => {
     if (reply.kind === "explained") explanation.value = { of: plan, explained: reply.plan };
   });
 }

@@ -23,13 +23,26 @@ export function keepingAll(document: unknown, berths: readonly PlannedBerth[]): 
   return writeAt(document, ["pins"], berths.map(pinOf));
 }
 
-function pinOf({ sleeper, headTree, footTree, pair }: PlannedBerth): PinDocument {
+/** The same camp with these pins, each in the stead of what its sleeper had before. */
+export function withPinsFor(document: CampDocument, pins: readonly PinDocument[]): unknown {
+  return withPins(document, [...others(document, pins), ...pins]);
+}
+
+function pinOf(berth: PlannedBerth): PinDocument {
+  return pinAt(berth.sleeper, berth);
+}
+
+/** Anybody at the place of a berth, whoever lies there now. */
+export function pinAt(sleeper: string, { headTree, footTree, pair }: PlannedBerth): PinDocument {
   return pair === undefined
     ? { sleeper, trees: [headTree, footTree], head: headTree }
     : { sleeper, pair, head: headTree };
 }
 
-function others({ pins = [] }: CampDocument, berths: readonly PlannedBerth[]): readonly PinDocument[] {
+function others(
+  { pins = [] }: CampDocument,
+  berths: readonly { readonly sleeper: string }[],
+): readonly PinDocument[] {
   return pins.filter((pin) => !berths.some(({ sleeper }) => sleeper === pin.sleeper));
 }
 

@@ -1,6 +1,7 @@
 import type { Camp, FirstPairs, Plan, Refusal } from "@nightspan/core";
 import { computed, effect, signal } from "@preact/signals";
 import { campId, opened } from "./camp-store.ts";
+import { nightsKnown } from "./log-store.ts";
 import { showMistake } from "./mistake.ts";
 import { Planner } from "./planner.ts";
 
@@ -76,15 +77,15 @@ export function followCamp(): void {
     const now = opened.value;
     if (now === undefined) return;
     planRefusals.value = [];
-    ask();
+    ask(nightsKnown());
   });
 }
 
 /** Asks for a plan of the camp in hand. */
-export function ask(): void {
+export function ask(nights = nightsKnown()): void {
   const now = opened.peek();
   if (now === undefined) return;
-  asked = { id: planner.plan(now.document), camp: now.camp, campId: campId.peek() };
+  asked = { id: planner.plan(now.document, nights), camp: now.camp, campId: campId.peek() };
 }
 
 /** Ends the work under way; the last whole plan stays. */

@@ -1,4 +1,4 @@
-import type { FirstPairs, Outcome, Plan } from "@nightspan/core";
+import type { LoggedNight, FirstPairs, Outcome, Plan } from "@nightspan/core";
 import type { CampDocument } from "@nightspan/edge";
 import type { PlannerReply, PlannerRequest } from "../../shared/planner-messages.ts";
 
@@ -57,9 +57,10 @@ export class Planner {
   }
 
   /** Asks for a plan of this camp; what was asked before and not yet answered is dropped. */
-  plan(document: CampDocument): number {
+  plan(document: CampDocument, nights?: readonly LoggedNight[]): number {
     this.#lastId += 1;
-    const request: PlannerRequest = { kind: "plan", id: this.#lastId, document };
+    const log = nights === undefined ? {} : { nights };
+    const request: PlannerRequest = { kind: "plan", id: this.#lastId, document, ...log };
     clearTimeout(this.#restTimer);
     this.#restTimer = setTimeout(() => this.#submit(request), this.#timing.restMs);
     return request.id;

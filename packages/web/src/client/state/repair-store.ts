@@ -2,6 +2,7 @@ import type { PlanRepair } from "@nightspan/core";
 import type { CampDocument } from "@nightspan/edge";
 import { signal } from "@preact/signals";
 import { askOnce } from "./ask-once.ts";
+import { logged } from "./log-store.ts";
 import { editCamp, opened } from "./camp-store.ts";
 import { writeAt } from "./document-path.ts";
 import { keepingAll } from "./pins.ts";
@@ -29,10 +30,13 @@ export function tryWithout(tree: string, { plan }: Answer): void {
   if (before === undefined) return;
   loss.value = { tree, of: before };
   end();
-  end = askOnce({ kind: "repair", id: 1, document: withoutTree(before, tree), before: plan }, (reply) => {
-    if (reply.kind !== "repaired" || !reply.outcome.ok) return;
-    loss.value = { tree, of: before, repair: reply.outcome.value };
-  });
+  end = askOnce(
+    { kind: "repair", id: 1, document: withoutTree(before, tree), before: plan, ...logged() },
+    (reply) => {
+      if (reply.kind !== "repaired" || !reply.outcome.ok) return;
+      loss.value = { tree, of: before, repair: reply.outcome.value };
+    },
+  );
 }
 
 /** Does without the tree; everybody else stays, as the repair says. */

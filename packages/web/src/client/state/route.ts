@@ -11,7 +11,7 @@ export type Route =
 export const TONIGHT_STEPS = ["look", "steps", "stature", "answer", "ground"] as const;
 export type TonightStep = (typeof TONIGHT_STEPS)[number];
 
-export const CAMP_PAGES = ["map", "sleepers", "ground", "kit", "night", "rules", "cards"] as const;
+export const CAMP_PAGES = ["map", "sleepers", "ground", "kit", "night", "rules", "cards", "log"] as const;
 export type CampPage = (typeof CAMP_PAGES)[number];
 
 const FIRST: Route = { page: "first" };

@@ -89,7 +89,7 @@ function toggled(troubles: readonly Trouble[], one: Trouble): Trouble[] {
 
 /** The answer with another note; one of nothing is none. */
 function withNote(said: LoggedSleeperDocument, written: string): LoggedSleeperDocument {
-  const { note: _before, ...rest } = said;
-  const note = written.trim();
-  return note === "" ? rest : { ...rest, note };
+  const next: LoggedSleeperDocument = { ...said, note: written.trim() };
+  if (next.note === "") Reflect.deleteProperty(next, "note");
+  return next;
 }

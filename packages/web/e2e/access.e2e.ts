@@ -28,6 +28,7 @@ const VIEWS = [
   "#/kit/cuts",
   "#/night",
   "#/rules",
+  "#/log",
   // Last, for it takes a camp of its own in hand.
   "#/store",
 ] as const;

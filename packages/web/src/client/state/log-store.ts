@@ -18,7 +18,6 @@ const log = signal<OpenedLog>(kept());
 
 /** How nights were, kept on this device alone. */
 export const nights = computed(() => log.value.nights);
-export const logDocument = computed(() => log.value.document);
 
 /** Whether this device refused to keep the log. */
 export const logNotKept = signal(false);

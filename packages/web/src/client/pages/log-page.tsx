@@ -2,15 +2,9 @@ import { useSignal } from "@preact/signals";
 import { countNights } from "../log/learnt.tsx";
 import { SleeperNight } from "../log/sleeper-night.tsx";
 import { opened } from "../state/camp-store.ts";
-import {
-  forgetLog,
-  logNotKept,
-  nights,
-  saveLogFile,
-  takeLogText,
-  type NightOfLog,
-} from "../state/log-store.ts";
+import { forgetLog, logNotKept, nights, takeLogText, type NightOfLog } from "../state/log-store.ts";
 import { ask } from "../state/plan-store.ts";
+import { saveLogFile } from "../state/save-files.ts";
 import { Button } from "../ui/button.tsx";
 import { FileButton } from "../ui/file-button.tsx";
 import { LinkButton } from "../ui/link-button.tsx";

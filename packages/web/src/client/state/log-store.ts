@@ -10,7 +10,6 @@ import {
   type OpenedLog,
 } from "@nightspan/edge";
 import { computed, signal } from "@preact/signals";
-import { saveFile } from "./save-files.ts";
 
 const KEY = "nightspan-log";
 
@@ -49,8 +48,9 @@ export function takeLogText(text: string): boolean {
   return true;
 }
 
-export function saveLogFile(): void {
-  saveFile("nights.log.json", writeLog(log.peek().document), "application/json");
+/** The log as a file's text. */
+export function logText(): string {
+  return writeLog(log.peek().document);
 }
 
 /** Forgets every night on this device. */

@@ -1,5 +1,6 @@
 import { planFile, writeCamp } from "@nightspan/edge";
 import { lastCamp, opened } from "./camp-store.ts";
+import { logText } from "./log-store.ts";
 import { answer } from "./plan-store.ts";
 
 /** Hands a file to the reader's own device; nothing is sent anywhere. */
@@ -23,6 +24,10 @@ export function savePlanFile(): void {
   if (now === undefined) return;
   const text = `${JSON.stringify(planFile(now.plan), null, 2)}\n`;
   saveFile(`${fileName(now.plan.campName)}.plan.json`, text, "application/json");
+}
+
+export function saveLogFile(): void {
+  saveFile("nights.log.json", logText(), "application/json");
 }
 
 /** A name for a file, in any script, without what file systems refuse. */

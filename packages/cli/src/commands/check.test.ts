@@ -35,6 +35,19 @@ describe("check", () => {
     expect(lines(err)).toEqual(["c.json: ground.owls: a field this version does not know; kept, not used"]);
   });
 
+  it("names stems at one spot, and says that the camp can be used", async () => {
+    const text = exampleText("demo").replace(
+      /"trees": \[/,
+      '"trees": [{ "id": "t1", "x_m": 900, "y_m": 0, "dbh_cm": 30 }, { "id": "u", "x_m": 900, "y_m": 0, "dbh_cm": 30 },',
+    );
+    const cwd = folder({ "c.json": text });
+    const { code, out } = await ran(["check", "c.json"], { cwd });
+    expect(code).toBe(0);
+    expect(out).toContain("  Look again: Stems at the same spot: t1 and u. Find out which is right.\n");
+    const told: unknown = JSON.parse((await ran(["check", "c.json", "--json"], { cwd })).out);
+    expect(told).toMatchObject({ ok: true, look_again: [{ rule: "site.stems-touch", about: ["u"] }] });
+  });
+
   it("keeps signs that would move a terminal's cursor off it", async () => {
     const text = exampleText("pairs").replace("Larkmoss copse", "Lark\\u001b[2J\\u202emoss");
     const { out } = await ran(["check", "c.json"], { cwd: folder({ "c.json": text }) });

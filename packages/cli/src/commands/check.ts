@@ -1,5 +1,13 @@
-import type { Camp } from "@nightspan/core";
-import { plainText, readCamp, refusalJson, type OpenedCamp } from "@nightspan/edge";
+import { stemFindings, type Camp, type Finding } from "@nightspan/core";
+import {
+  findingFile,
+  namesOf,
+  plainText,
+  sayFinding,
+  readCamp,
+  refusalJson,
+  type OpenedCamp,
+} from "@nightspan/edge";
 import { EXIT, type ExitCode } from "../exit-code.ts";
 import { readInput } from "../files/read-input.ts";
 import type { Io } from "../io.ts";
@@ -29,9 +37,15 @@ function checkJson({ camp, unknownFields }: OpenedCamp): object {
     ok: true,
     camp: camp.name,
     ...counts(camp),
+    look_again: stemsOf(camp).map(findingFile),
     unknown_fields: unknownFields,
     defaults_used: camp.defaultsUsed.map(({ field, value }) => ({ field, value })),
   };
+}
+
+/** Stems that the map has in each other; the camp can be used all the same. */
+function stemsOf({ ground }: Camp): readonly Finding[] {
+  return stemFindings(ground?.trees ?? []);
 }
 
 function counts({ ground, sleepers, kit }: Camp) {
@@ -59,6 +73,7 @@ function checkLines(path: string, camp: Camp): readonly string[] {
   return [
     plainText(`${path} can be used: ${camp.name}`),
     `  ${parts.join(", ")}`,
+    ...stemsOf(camp).map((finding) => plainText(`  Look again: ${sayFinding(finding, namesOf(camp))}`)),
     `  ${many(camp.defaultsUsed.length, "field")} taken from the table of defaults; --json lists them`,
   ];
 }

@@ -39,6 +39,16 @@ describe("import", () => {
     expect(readdirSync(here).sort()).toEqual(["c.camp.json", "c.camp.json.before", "trees.csv"]);
   });
 
+  it("names stems nearer than their trunks allow, and imports them", async () => {
+    const here = start(`${GOOD}3,4.2,0,30\n`);
+    const { code, err } = await ran(["import", "trees.csv", "--into", "c.camp.json"], { cwd: here });
+    expect(code).toBe(0);
+    expect(err).toBe(
+      "c.camp.json: look again: Stems nearer than their trunks allow, 0.20\u00a0m apart: 2 and 3. Find out which is right.\n",
+    );
+    expect(camp(here).ground.trees).toHaveLength(3);
+  });
+
   it("keeps every state there was when it imports again", async () => {
     const here = start(GOOD);
     const first = readFileSync(join(here, "c.camp.json"), "utf8");

@@ -1,11 +1,14 @@
 import { relative, resolve } from "node:path";
-import { succeed, type Outcome } from "@nightspan/core";
+import { stemFindings, succeed, type Camp, type Outcome } from "@nightspan/core";
 import {
+  namesOf,
   openCamp,
   parseJson,
+  plainText,
   readCamp,
   readList,
   readMapping,
+  sayFinding,
   sayRefusal,
   writeCamp,
   type BadRow,
@@ -119,8 +122,16 @@ function write(path: string, list: Changed, into: Target, io: Io): ExitCode {
   if (list.otherNights > 0) io.err(`${path}: ${list.otherNights} hours of another night left out\n`);
   const kept = list.kind === "inspections" ? `added to ${list.before}` : `in place of ${list.before}`;
   const done = `${counted(list)} from ${path} ${kept}`;
+  if (list.kind === "trees") tellStems(into.path, judged.value.camp, io);
   io.out(`${into.path}: ${done}; as it was: ${relative(io.cwd, before)}\n`);
   return EXIT.done;
+}
+
+/** Stems that the map has in each other: imported all the same. */
+function tellStems(path: string, camp: Camp, io: Io): void {
+  for (const finding of stemFindings(camp.ground?.trees ?? [])) {
+    io.err(`${plainText(`${path}: look again: ${sayFinding(finding, namesOf(camp))}`)}\n`);
+  }
 }
 
 function counted({ kind, rows }: ReadList): string {

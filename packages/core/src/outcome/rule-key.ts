@@ -63,6 +63,8 @@ export type RuleKey =
   | "site.setback"
   | "site.capacity"
   | "site.stem"
+  | "site.stems-touch"
+  | "site.stems-touch-more"
   | "site.in-the-way"
   | "site.taken"
   | "pin.refused"

@@ -5,6 +5,7 @@ export * from "./berth-search.ts";
 export * from "./group-search.ts";
 export type * from "./group-types.ts";
 export * from "./plan-camp.ts";
+export { stemFindings } from "./findings/stems.ts";
 export type { FirstPairs } from "./first-pairs.ts";
 export * from "./explain/explain-plan.ts";
 export * from "./repair/repair-plan.ts";

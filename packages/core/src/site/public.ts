@@ -7,3 +7,4 @@ export * from "./hexagon-footprint.ts";
 export * from "./shape-distance.ts";
 export * from "./usable-tree.ts";
 export * from "./place-faults.ts";
+export * from "./touching-stems.ts";

@@ -67,6 +67,8 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "site.setback": { subject: "berth/3", unit: "m" },
   "site.capacity": { subject: "tree/B5", unit: "1" },
   "site.stem": { subject: "sleeper/meimei", unit: "1" },
+  "site.stems-touch": { subject: "tree/B5", unit: "m" },
+  "site.stems-touch-more": { subject: "camp", unit: "1" },
   "site.in-the-way": { subject: "sleeper/meimei", unit: "1" },
   "site.taken": { subject: "sleeper/meimei", unit: "1" },
   "pin.refused": { subject: "sleeper/meimei", unit: "1" },

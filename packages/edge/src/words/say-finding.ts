@@ -123,6 +123,9 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "site.setback": (f) => measured(`From ${item(f, "an obstacle")} the berth is`, f, length, "away"),
   "site.capacity": (f, names) => `On ${tree(f, names)} hang ${f.demand} hammocks, at most ${f.limit}.`,
   "site.stem": (f, names) => `A stem stands in the strip: ${other(f, names)}.`,
+  "site.stems-touch": sayStemsTouch,
+  "site.stems-touch-more": (f) =>
+    `${f.demand} more ${f.demand === 1 ? "pair" : "pairs"} of stems at the same spot, or nearer than their trunks allow.`,
   "site.in-the-way": (f, names) => `In the way of the berth of ${somebody(f, names)}.`,
   "site.taken": (f, names) => `Taken by ${somebody(f, names)}.`,
   "pin.refused": sayPinRefused,
@@ -168,6 +171,14 @@ function aboveGround(what: string, does: string, f: Told): string {
 function sayRaise(f: Told): string {
   if (f.demand >= 0) return measured("The foot end hangs", f, length, "higher than the head end");
   return `The foot end hangs ${length(-f.demand)} lower than the head end: at least ${length(f.limit)} higher is needed.`;
+}
+
+/** Two stems of which one must stand elsewhere. */
+function sayStemsTouch(f: Told, names: Names): string {
+  const both = `${tree(f, names)} and ${other(f, names)}`;
+  if (f.verdict === "clear") return `Stems apart: ${both}.`;
+  if (length(f.demand) === length(0)) return `Stems at the same spot: ${both}. Find out which is right.`;
+  return `Stems nearer than their trunks allow, ${length(f.demand)} apart: ${both}. Find out which is right.`;
 }
 
 /** What may fall reaches its own height; where brittle tops fly further a second look is asked for. */

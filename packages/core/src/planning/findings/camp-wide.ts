@@ -1,11 +1,16 @@
 import { byRule, type Finding } from "../../outcome/finding.ts";
 import type { Camp } from "../../plan/camp.ts";
 import type { RefusedPin } from "../../plan/plan.ts";
+import { stemFindings } from "./stems.ts";
 
-/** What is about the whole camp: a night without the wind at which everybody gets up; people without a berth. */
-export function campFindings({ night }: Camp, placed: number, asked: number): Finding[] {
+/** What is about the whole camp: a night without the wind at which everybody gets up; people without a berth; stems in each other. */
+export function campFindings({ ground, night }: Camp, placed: number, asked: number): Finding[] {
   const blank = night !== undefined && night.stopGustMS === undefined;
-  return [...(blank ? [stopLineBlank()] : []), ...(placed < asked ? [notAllPlaced(placed, asked)] : [])];
+  return [
+    ...(blank ? [stopLineBlank()] : []),
+    ...(placed < asked ? [notAllPlaced(placed, asked)] : []),
+    ...stemFindings(ground?.trees ?? []),
+  ];
 }
 
 /** Stop lines that are set, of the one that is needed. */

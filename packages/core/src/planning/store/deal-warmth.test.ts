@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dealWarmth, type WarmthHalfTable } from "./deal-warmth.ts";
+import { dealWarmth, type ComesFirst, type WarmthHalfTable } from "./deal-warmth.ts";
 
 const PEOPLE = 4;
 
@@ -23,8 +23,12 @@ const half = fc
     };
   });
 
+const first = fc.array(fc.constantFrom<ComesFirst[]>(0, 1, 2), { minLength: PEOPLE, maxLength: PEOPLE });
+
 interface Score {
   readonly enough: number;
+  readonly children: number;
+  readonly youths: number;
   readonly least: number;
   readonly massG: number;
 }
@@ -48,25 +52,35 @@ function scoreOf(
   over: WarmthHalfTable,
   a: readonly number[],
   b: readonly number[],
+  ranks: readonly ComesFirst[],
 ): Score {
   const [low, high] = [marginsOf(under, a), marginsOf(over, b)];
   const both = low.map((margin, person) => Math.min(margin, high[person] ?? NaN));
   const mass = ({ massG }: WarmthHalfTable, lines: readonly number[]) =>
     lines.reduce((sum, line) => sum + (massG[line] ?? 0), 0);
+  const warmOf = (rank: ComesFirst) =>
+    both.filter((margin, person) => margin >= 0 && ranks[person] === rank).length;
   return {
+    children: warmOf(2),
+    youths: warmOf(1),
     enough: both.filter((margin) => margin >= 0).length,
     least: Math.min(...both),
     massG: mass(under, a) + mass(over, b),
   };
 }
 
-function bestScore(under: WarmthHalfTable, over: WarmthHalfTable): Score {
-  let best: Score = { enough: -1, least: -Infinity, massG: Infinity };
+function bestScore(under: WarmthHalfTable, over: WarmthHalfTable, ranks: readonly ComesFirst[]): Score {
+  let best: Score = { enough: -1, children: 0, youths: 0, least: -Infinity, massG: Infinity };
   const overs = everyDealing(over);
   for (const a of everyDealing(under)) {
     for (const b of overs) {
-      const score = scoreOf(under, over, a, b);
-      const order = score.enough - best.enough || score.least - best.least || best.massG - score.massG;
+      const score = scoreOf(under, over, a, b, ranks);
+      const order =
+        score.enough - best.enough ||
+        score.children - best.children ||
+        score.youths - best.youths ||
+        score.least - best.least ||
+        best.massG - score.massG;
       if (order > 0) best = score;
     }
   }
@@ -74,21 +88,22 @@ function bestScore(under: WarmthHalfTable, over: WarmthHalfTable): Score {
 }
 
 describe("dealWarmth", () => {
-  it("leaves as few below the margin as any dealing, then has the largest least margin, then the least mass", () => {
+  it("leaves as few below the margin as any dealing, of those as few children and then youths, then has the largest least margin, then the least mass", () => {
     fc.assert(
-      fc.property(half, half, (under, over) => {
-        const found = dealWarmth(PEOPLE, under, over);
-        const score = scoreOf(under, over, [...found.under], [...found.over]);
-        const best = bestScore(under, over);
+      fc.property(half, half, first, (under, over, ranks) => {
+        const found = dealWarmth(PEOPLE, under, over, ranks);
+        const score = scoreOf(under, over, [...found.under], [...found.over], ranks);
+        const best = bestScore(under, over, ranks);
         expect(score.enough).toBe(best.enough);
         expect(found.enough.reduce((sum, flag) => sum + flag, 0)).toBe(best.enough);
+        expect([score.children, score.youths]).toEqual([best.children, best.youths]);
         if (found.proven) expect(score.least).toBe(best.least);
         if (best.enough === PEOPLE) {
           expect(found.proven).toBe(true);
           expect(score.massG).toBe(best.massG);
         }
       }),
-      { seed: 1, numRuns: 60 },
+      { seed: 1, numRuns: 100 },
     );
   });
 

@@ -21,21 +21,29 @@ export interface WarmthDeal {
   readonly proven: boolean;
 }
 
+/** Who comes first where not everybody can have enough: 2 before 1 before 0, whatever the numbers of each. */
+export type ComesFirst = 0 | 1 | 2;
+
 /**
- * Deals what is under and over: first that as few as can be are below what is asked in either half; then that the least margin
- * is the largest; then, of those below, that they come as near as can be (least sum of squares); then the least mass.
+ * Deals what is under and over: first that as few as can be are below what is asked in either half; then that as few as can be of
+ * those are of 2, and then of 1; then that the least margin is the largest; then, of those below, that they come as near as can be (least sum of squares); then the least mass.
  *
  * The halves are dealt from different things, and a person is warm by the poorer. So each order is kept half by half, and
- * only the first is about both: most people who can have enough of both is a flow from the one's lines through people to the
- * other's. Where the margin need not suffer, no half is dealt warmer than the poorer half's least.
+ * only who is below is about both: most people who can have enough of both is a flow from the one's lines through people to the
+ * other's, and of flows as large the one that is worth most, somebody of 2 being worth more than all of 1. Where the margin need not suffer, no half is dealt warmer than the poorer half's least.
  *
  * Shapes   people × lines each → line of each person
  * Holds    at most a thousand people; margins below −60 K count as −60 K in the sum of squares
- * Error    exact where `proven`; the first order is always exact
+ * Error    exact where `proven`; how many are below, and how many of 2 and of 1, is always exact
  * Source   kit-dealing (handbook/kit.md)
  */
-export function dealWarmth(people: number, under: WarmthHalfTable, over: WarmthHalfTable): WarmthDeal {
-  const enough = mostWithBoth(people, under, over);
+export function dealWarmth(
+  people: number,
+  under: WarmthHalfTable,
+  over: WarmthHalfTable,
+  first: readonly ComesFirst[] = [],
+): WarmthDeal {
+  const enough = mostWithBoth(people, under, over, first);
   const chosen = halvesDealt(people, under, over, enough);
   const isAll = enough.every((flag) => flag === 1);
   const free = isAll ? chosen : halvesDealt(people, under, over, new Uint8Array(people));
@@ -63,23 +71,29 @@ function halvesDealt(people: number, under: WarmthHalfTable, over: WarmthHalfTab
   };
 }
 
-/** Most people who can have enough under and over at once. */
-function mostWithBoth(people: number, under: WarmthHalfTable, over: WarmthHalfTable): Uint8Array {
-  const first = 2;
-  const underNode = (line: number) => first + 2 * people + line;
+/** Most people who can have enough under and over at once, and of as many those who come first. */
+function mostWithBoth(
+  people: number,
+  under: WarmthHalfTable,
+  over: WarmthHalfTable,
+  first: readonly ComesFirst[],
+): Uint8Array {
+  const inNode = (person: number) => 2 + 2 * person;
+  const underNode = (line: number) => inNode(people) + line;
   const overNode = (line: number) => underNode(under.room.length) + line;
   const arcs: Arc[] = [];
   for (let person = 0; person < people; person++) {
-    arcs.push({ from: first + 2 * person, to: first + 2 * person + 1, room: 1 });
+    const worth = [0, 1, people + 1][first[person] ?? 0] ?? 0;
+    arcs.push({ from: inNode(person), to: inNode(person) + 1, room: 1, worth });
   }
   for (const [line, room] of under.room.entries()) arcs.push({ from: 0, to: underNode(line), room });
   for (const [line, room] of over.room.entries()) arcs.push({ from: overNode(line), to: 1, room });
   for (let person = 0; person < people; person++) {
     for (const line of enoughLines(under, person)) {
-      arcs.push({ from: underNode(line), to: first + 2 * person, room: 1 });
+      arcs.push({ from: underNode(line), to: inNode(person), room: 1 });
     }
     for (const line of enoughLines(over, person)) {
-      arcs.push({ from: first + 2 * person + 1, to: overNode(line), room: 1 });
+      arcs.push({ from: inNode(person) + 1, to: overNode(line), room: 1 });
     }
   }
   const nodes = overNode(over.room.length);

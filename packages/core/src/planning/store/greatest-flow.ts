@@ -3,15 +3,18 @@ export interface Arc {
   readonly from: number;
   readonly to: number;
   readonly room: number;
+  /** Of as much flow the one that is worth most is found: what a unit in this arc adds, whole; absent: nothing. */
+  readonly worth?: number;
 }
 
 /**
- * Most that can flow from node 0 to node 1, and how.
+ * Most that can flow from node 0 to node 1, and of as much the flow that is worth most.
  *
- * Shortest ways first, all of one length at a time.
+ * Shortest ways first, all of one length at a time. Then whatever can go round in a ring and be worth more for it goes round, until
+ * there is no such ring: then no flow of the same size is worth more.
  *
  * Shapes   arcs → flow in each arc
- * Holds    whole rooms ≥ 0
+ * Holds    whole rooms ≥ 0, whole worths
  * Error    exact
  * Source   kit-dealing (handbook/kit.md)
  */
@@ -21,6 +24,7 @@ export function greatestFlow(nodes: number, arcs: readonly Arc[]): { total: numb
   while (net.measure()) {
     for (let sent = net.send(0, Infinity); sent > 0; sent = net.send(0, Infinity)) total += sent;
   }
+  if (arcs.some(({ worth = 0 }) => worth !== 0)) while (net.turnRing());
   return { total, flow: net.flow() };
 }
 
@@ -85,6 +89,57 @@ class Network {
     }
     this.next[node] = outgoing.length;
     return 0;
+  }
+
+  /** Sends one unit round a ring that is worth more than nothing; false where there is none. */
+  turnRing(): boolean {
+    const cameBy = new Int32Array(this.outOf.length).fill(-1);
+    const worth = new Float64Array(this.outOf.length);
+    while (this.reachDearer(worth, cameBy)) {
+      const node = this.onRing(cameBy);
+      if (node === undefined) continue;
+      let at = node;
+      do {
+        const half = cameBy[at] ?? 0;
+        this.left[half] = (this.left[half] ?? 0) - 1;
+        this.left[half ^ 1] = (this.left[half ^ 1] ?? 0) + 1;
+        at = this.target[half ^ 1] ?? 0;
+      } while (at !== node);
+      return true;
+    }
+    return false;
+  }
+
+  /** One pass over all arcs with room: ways to each node that are worth more. */
+  private reachDearer(worth: Float64Array, cameBy: Int32Array): boolean {
+    let isMore = false;
+    for (const [half, left] of this.left.entries()) {
+      if (left <= 0) continue;
+      const own = this.arcs[half >> 1]?.worth ?? 0;
+      const to = this.target[half] ?? 0;
+      const reached = (worth[this.target[half ^ 1] ?? 0] ?? 0) + (half % 2 === 0 ? own : -own);
+      if (reached <= (worth[to] ?? 0)) continue;
+      worth[to] = reached;
+      cameBy[to] = half;
+      isMore = true;
+    }
+    return isMore;
+  }
+
+  /** A node that its own way comes back to. */
+  private onRing(cameBy: Int32Array): number | undefined {
+    const seenFrom = new Int32Array(cameBy.length).fill(-1);
+    for (const start of cameBy.keys()) {
+      let node = start;
+      while (seenFrom[node] === -1) {
+        seenFrom[node] = start;
+        const half = cameBy[node] ?? -1;
+        if (half === -1) break;
+        node = this.target[half ^ 1] ?? 0;
+      }
+      if (seenFrom[node] === start && (cameBy[node] ?? -1) !== -1) return node;
+    }
+    return undefined;
   }
 
   flow(): Int32Array {

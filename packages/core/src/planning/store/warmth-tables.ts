@@ -1,5 +1,6 @@
 import type { Sleeper } from "../../plan/camp.ts";
-import { dealWarmth, type WarmthHalfTable } from "./deal-warmth.ts";
+import { isYoung } from "../warmth/warmth-margin.ts";
+import { dealWarmth, type ComesFirst, type WarmthHalfTable } from "./deal-warmth.ts";
 import type { Holding, LineOf, StoreHands } from "./store-hands.ts";
 
 /** How warm each half of a sleeper is against what is asked tonight [K]; from 0 it is enough. */
@@ -39,7 +40,12 @@ export function dealStoreWarmth(
   const under = halfTable(hands, sleepers, "under", margins.underK);
   const over = halfTable(hands, sleepers, "over", margins.overK);
   const idle = idleTable(sleepers.length);
-  const dealt = dealWarmth(sleepers.length, under?.table ?? idle, over?.table ?? idle);
+  const dealt = dealWarmth(
+    sleepers.length,
+    under?.table ?? idle,
+    over?.table ?? idle,
+    sleepers.map(comesFirst),
+  );
   const halves = {
     under: under === undefined ? undefined : { ...under, lineOf: dealt.under },
     over: over === undefined ? undefined : { ...over, lineOf: dealt.over },
@@ -56,6 +62,14 @@ export function dealStoreWarmth(
     proven: dealt.proven,
   };
 }
+
+/** Under 16 first, then under 18; somebody whose age nobody told is taken as grown. */
+function comesFirst(sleeper: Sleeper): ComesFirst {
+  if (isYoung(sleeper)) return 2;
+  return (sleeper.ageYears ?? ADULT_YEARS) < ADULT_YEARS ? 1 : 0;
+}
+
+const ADULT_YEARS = 18;
 
 /** How warm everybody is in what they got, of the halves that the store deals. */
 function toldMargins(

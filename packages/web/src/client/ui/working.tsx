@@ -19,10 +19,10 @@ export function Working() {
   );
 }
 
-/** For how many there are pairs of trees already: shown at once, and no verdict. */
+/** For how many there are pairs of trees already, where no plan is shown yet: at once, and no verdict. */
 function Preliminary() {
   const found = firstPairs.value;
-  if (found === undefined) return null;
+  if (found === undefined || stale.value) return null;
   const { pairs, asked } = found;
   return (
     <p class="stale note" role="status">

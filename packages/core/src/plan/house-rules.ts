@@ -35,6 +35,8 @@ export interface HouseRules {
   readonly tarpHalfWidthM?: HouseRule;
   /** Whether hammocks at one tree must have 120° and more between them; absent: no. */
   readonly noSpokes?: HouseRule<boolean>;
+  /** Whether berths keep room for the error of the survey; absent: where GPS or steps give positions and nobody is worse off. */
+  readonly surveyRoom?: HouseRule<boolean>;
   /** Species, genera or common names of trees that must not be used. */
   readonly speciesNot?: HouseRule<readonly string[]>;
   /** One spare berth is kept for each so many people; absent: none is. */

@@ -86,6 +86,8 @@ export interface RobustCount {
   readonly placed: number;
   /** Nowhere that all may stand within that error could more have a berth. */
   readonly most: number;
+  /** Berths of this plan keep room for the error; so many would have one without; absent: no room is kept. */
+  readonly asSurveyed?: number;
 }
 
 /** Trees that carry berths: how many somebody looked at, who and when. */

@@ -2,6 +2,7 @@ import { byRule, kept, type Finding } from "../outcome/finding.ts";
 import type { RuleKey } from "../outcome/rule-key.ts";
 import type { Camp } from "../plan/camp.ts";
 import type { HouseRules } from "../plan/house-rules.ts";
+import { roomFor } from "../site/position-room.ts";
 import type { Tree } from "../site/tree.ts";
 import { withoutBarredSpecies } from "./barred-species.ts";
 import type { BlockedStrip, CampPlaces } from "./camp-places-types.ts";
@@ -71,7 +72,7 @@ export function pairFaults(
   const strips = blocked.filter(({ trees: [a, b] }) => a.id === pair.ids[0] && b.id === pair.ids[1]);
   const trunks = ([0, 1] as const).flatMap((end) => trunkFault(camp, pair, end));
   return [
-    ...spanFaults(rules, pair, subject),
+    ...spanFaults(rules, pair, subject, ground.offM),
     ...trunks.filter(({ verdict }) => verdict !== "clear"),
     ...pair.trees.flatMap((tree) => (tree === undefined ? [] : conditionFaults(tree))),
     ...statedFaults(pair, subject),
@@ -79,16 +80,18 @@ export function pairFaults(
   ];
 }
 
-/** A span that is out of the range of the house. */
+/** A span that is out of the range of the house, less the room that is kept for positions off by so much. */
 export function spanFaults(
   { spanMinM, spanMaxM }: HouseRules,
   { spanM, ids }: Pick<NamedPair, "spanM" | "ids">,
   subject: string,
+  offM = 0,
 ): Finding[] {
+  const { spanM: roomM } = roomFor({ offM, halfWidthM: 0, spanMinM: spanMinM.value });
   const of = { source: "house-rules", subject, demand: spanM, unit: "m", about: ids } as const;
   return [
-    kept({ ...of, rule: "span.least", sense: "at-least", limit: spanMinM.value }, "do-not-hang"),
-    kept({ ...of, rule: "span.most", sense: "at-most", limit: spanMaxM.value }, "do-not-hang"),
+    kept({ ...of, rule: "span.least", sense: "at-least", limit: spanMinM.value + roomM }, "do-not-hang"),
+    kept({ ...of, rule: "span.most", sense: "at-most", limit: spanMaxM.value - roomM }, "do-not-hang"),
   ].filter(({ verdict }) => verdict !== "clear");
 }
 

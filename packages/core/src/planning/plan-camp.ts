@@ -10,6 +10,7 @@ import { planOf, type Work } from "./plan-work.ts";
 import { prepareCamp } from "./prepare-camp.ts";
 import { dealAnew } from "./redeal/deal-anew.ts";
 import { findRobustCount } from "./robust-count.ts";
+import { roomWhereFree } from "./survey-room.ts";
 
 export interface PlanTools {
   readonly solver?: LinearSolver;
@@ -31,10 +32,17 @@ export interface PlanTools {
  * Shapes   one camp → one plan; berths in reading order of the map
  * Units    SI
  * Holds    any camp, also without sleepers, trees, pairs, kit or ground: the plan then says who has no berth, and why
+ *          Surveyed by GPS or steps, it keeps room for their error where nobody is worse off by it
  * Error    exact for the positions as surveyed, where `gap` is 0 and `placed` is `bound`
  * Source   layout-search, hang-chain, house-rules (handbook/planning.md)
  */
 export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
+  const { engine, solver } = tools;
+  const quiet = { engine, ...(solver === undefined ? {} : { solver }) };
+  return succeed(roomWhereFree(camp, planned(camp, tools), (roomy) => planned(roomy, quiet)));
+}
+
+function planned(camp: Camp, tools: PlanTools): Plan {
   const { onIncumbent, onPairs, ...rest } = tools;
   const prepared = prepareCamp(camp, onPairs && ((ground) => onPairs(firstPairs(camp, ground))));
   const telling = {
@@ -54,9 +62,9 @@ export function planCamp(camp: Camp, tools: PlanTools): Outcome<Plan> {
   const { layout, given, told } = dealAnew(chooseLayout(prepared, telling), prepared, rest);
   const { work, chosen } = layout;
   const robust = findRobustCount(camp, tools.solver, given);
-  return succeed({
+  return {
     ...withAlternatives(planOf(work, chosen), work),
     ...(told === undefined ? {} : { dealtAnew: told }),
     ...(robust === undefined ? {} : { robust }),
-  });
+  };
 }

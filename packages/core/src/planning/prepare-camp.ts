@@ -14,6 +14,7 @@ import { judgePins, type KeptPin } from "./pins.ts";
 import { pullConflicts } from "./pull-conflicts.ts";
 import { pullLimits } from "./pull-limits.ts";
 import type { KitGiven } from "./redeal/redeal-types.ts";
+import { keptForSurvey } from "./survey-room.ts";
 import { coldestAirOf } from "./warmth/coldest-air-of.ts";
 
 /** A camp made ready for the search: kit dealt, places found, hangs that are refused left out, pins set. */
@@ -45,10 +46,11 @@ export interface PinnedSeat {
 }
 
 export function prepareCamp(
-  asked: Camp,
+  stated: Camp,
   onPlaces?: (places: CampPlaces) => void,
   given?: KitGiven,
 ): PreparedCamp {
+  const asked = keptForSurvey(stated);
   const { sleepers, kit, rules, night } = asked;
   const free = campPlaces(asked.ground ?? NO_GROUND, rules);
   onPlaces?.(free);

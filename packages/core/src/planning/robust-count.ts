@@ -29,5 +29,11 @@ export function findRobustCount(
   if (offM === 0) return undefined;
   const off = (byM: number) =>
     countPlaced(prepareCamp({ ...camp, ground: { ...ground, offM: byM } }, undefined, given), solver);
-  return { errorM, placed: off(offM).placed, most: off(-offM).bound };
+  const isKept = camp.rules.surveyRoom?.value === true;
+  return {
+    errorM,
+    placed: off(offM).placed,
+    most: off(-offM).bound,
+    ...(isKept ? { asSurveyed: off(0).placed } : {}),
+  };
 }

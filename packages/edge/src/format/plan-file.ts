@@ -62,8 +62,8 @@ function dealtAnewFile({ placedBefore, changes }: DealtAnew): PlanFile["dealt_an
   };
 }
 
-function robustFile({ errorM, placed, most }: RobustCount): PlanFile["robust"] {
-  return { error_m: tidy(errorM), placed, most };
+function robustFile({ errorM, placed, most, asSurveyed }: RobustCount): PlanFile["robust"] {
+  return present({ error_m: tidy(errorM), placed, most, as_surveyed: asSurveyed });
 }
 
 function termFile({ name, weight, measure, cost }: PlanCostTerm): PlanCostTerm {

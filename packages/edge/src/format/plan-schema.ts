@@ -195,7 +195,9 @@ export const planSchema = z.object({
       ),
     }),
   ),
-  robust: z.optional(z.object({ error_m: amount(), placed: count(), most: count() })),
+  robust: z.optional(
+    z.object({ error_m: amount(), placed: count(), most: count(), as_surveyed: z.optional(count()) }),
+  ),
   kept_half_width_m: z.optional(amount()),
   berths: z.array(berthSchema),
   unplaced: z.array(

@@ -46,6 +46,7 @@ export const rulesSchema = record("the house rules", {
   setback_building_m: setback(),
   setback_rock_m: setback(),
   setback_other_m: setback(),
+  survey_room: rule(flag(), "true or false"),
   no_spokes: rule(flag(), "true or false"),
   species_not: rule(list(text("a species"), "species", 0, 200), "a list of species"),
   weights: z.optional(

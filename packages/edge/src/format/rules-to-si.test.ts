@@ -10,8 +10,9 @@ function rulesOf(rules: Readonly<Record<string, unknown>>): HouseRules | readonl
 
 describe("house rules that are no number", () => {
   it("reads them bare, or with who says so and when it was read", () => {
-    expect(rulesOf({ no_spokes: true, species_not: ["oak"] })).toMatchObject({
+    expect(rulesOf({ no_spokes: true, survey_room: false, species_not: ["oak"] })).toMatchObject({
       noSpokes: { value: true, source: "camp file" },
+      surveyRoom: { value: false, source: "camp file" },
       speciesNot: { value: ["oak"], source: "camp file" },
     });
     const said = { value: ["oak", "birch"], source: "city byelaw", read_on: "2027-03-01" };

@@ -49,6 +49,7 @@ export function rulesToSi(rules: RulesDocument | undefined, defaults: DefaultsLe
     },
     ...present({
       noSpokes: statedOf<boolean>(rules?.no_spokes),
+      surveyRoom: statedOf<boolean>(rules?.survey_room),
       speciesNot: statedOf<readonly string[]>(rules?.species_not),
       weights: rules?.weights === undefined ? undefined : weightsOf(rules.weights),
     }),

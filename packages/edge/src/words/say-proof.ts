@@ -10,7 +10,7 @@ export function sayProof({
   if (placed >= asked) return [];
   const most =
     placed === bound
-      ? "No layout of these trees as surveyed places more, and no other dealing of the kit that could be hung."
+      ? `No layout of these trees ${robust?.asSurveyed === undefined ? "as surveyed" : "with that room kept"} places more, and no other dealing of the kit that could be hung.`
       : `At most ${bound} could be placed; the search did not settle it.`;
   const might = robust === undefined ? 0 : Math.min(robust.most, asked);
   if (placed !== bound || might <= placed) return [most];

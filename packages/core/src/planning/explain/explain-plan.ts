@@ -3,6 +3,7 @@ import type { Plan } from "../../plan/plan.ts";
 import { withAlternatives } from "../alternatives/with-alternatives.ts";
 import { prepareCamp } from "../prepare-camp.ts";
 import { givenIn } from "../redeal/dealt-changes.ts";
+import { asPlanned } from "../survey-room.ts";
 import { findBottleneck } from "./bottleneck.ts";
 import { counterfactuals, type CounterfactualOptions } from "./counterfactuals.ts";
 import { failedPairs } from "./failed-pairs.ts";
@@ -18,7 +19,7 @@ import { failedPairs } from "./failed-pairs.ts";
  */
 export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptions = {}): Plan {
   if (plan.placed >= plan.asked) return plan;
-  const prepared = prepareCamp(camp, undefined, givenIn(plan));
+  const prepared = prepareCamp(asPlanned(camp, plan), undefined, givenIn(plan));
   const bottleneck = findBottleneck(prepared, plan, options.solver);
   const explained = {
     ...plan,

@@ -137,7 +137,7 @@ function pairsOutOfRange({ camp, ground }: PreparedCamp, subject: string): Faile
   const known = new Set(ground.places.map(({ first, second }) => `${first} ${second}`));
   return wider.places.flatMap((place) => {
     const ids = [wider.anchors[place.first]?.id ?? "", wider.anchors[place.second]?.id ?? ""] as const;
-    const because = spanFaults(rules, { ids, spanM: place.spanM }, subject);
+    const because = spanFaults(rules, { ids, spanM: place.spanM }, subject, camp.ground?.offM);
     if (because.length === 0 || known.has(`${place.first} ${place.second}`)) return [];
     return [{ trees: ids, spanM: place.spanM, because }];
   });

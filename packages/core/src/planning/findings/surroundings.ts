@@ -17,10 +17,13 @@ export interface Hazards {
   readonly falling: readonly Tree[];
   readonly overhead: readonly Obstacle[];
   readonly setbacks: readonly Obstacle[];
+  /** Positions for which places keep room may be off by so much [m]. */
+  readonly offM: number;
 }
 
-export function hazardsOf(ground: Pick<Ground, "trees" | "obstacles">): Hazards {
+export function hazardsOf(ground: Pick<Ground, "trees" | "obstacles" | "offM">): Hazards {
   return {
+    offM: ground.offM ?? 0,
     falling: ground.trees.filter(({ condition }) => condition === "dead" || condition === "doubtful"),
     overhead: ground.obstacles.filter(({ kind }) => kind === "overhead"),
     setbacks: ground.obstacles.filter(({ kind }) => kind !== "overhead"),
@@ -52,17 +55,19 @@ export function surroundingFindings(berth: BerthCase, hazards: Hazards): Finding
 export function blockedFindings(
   subject: string,
   blocked: readonly BlockedStrip[],
-  { falling, overhead, setbacks }: Hazards,
+  { falling, overhead, setbacks, offM }: Hazards,
   rules: HouseRules,
 ): Finding[] {
   const trees = new Map(falling.map((tree) => [tree.id, tree]));
   const obstacles = new Map([...overhead, ...setbacks].map((obstacle) => [obstacle.id, obstacle]));
+  const halfWidthM = keptHalfWidthM(rules);
+  const { aroundM: roomM } = roomFor({ offM, halfWidthM, spanMinM: rules.spanMinM.value });
   const best = new Map<string, Finding>();
   for (const { trees: ends, by, cause } of blocked) {
     const [a, b] = ends.map(({ xM, yM }): GroundXY => [xM, yM]);
     if (by === "stem" || a === undefined || b === undefined) continue;
-    const footprint = hexagonFootprint(a, b, keptHalfWidthM(rules));
-    const strip = { subject, rules, footprint, roomM: 0 };
+    const footprint = hexagonFootprint(a, b, halfWidthM);
+    const strip = { subject, rules, footprint, roomM };
     const [tree, obstacle] = by === "dead-tree" ? [trees.get(cause)] : [undefined, obstacles.get(cause)];
     const found = tree === undefined ? [] : fallingTree(strip, tree);
     if (obstacle !== undefined) found.push(obstacleFinding(strip, obstacle));

@@ -9,6 +9,7 @@ import { planCamp, type PlanTools } from "../plan-camp.ts";
 import { chooseInputOf, planOf, workOf } from "../plan-work.ts";
 import { keepingAlso, prepareCamp, type PreparedCamp } from "../prepare-camp.ts";
 import { givenIn } from "../redeal/dealt-changes.ts";
+import { asPlanned } from "../survey-room.ts";
 import { sparesAsked } from "../spare-sleepers.ts";
 import { chooseRepair } from "./choose-repair.ts";
 import { movedSleepers } from "./moved-sleepers.ts";
@@ -19,14 +20,16 @@ import type { PlanBefore, PlanRepair } from "./repair-types.ts";
  *
  * First everybody stays whose berth still serves, and only the others look for one. Where that places as many as can
  * be, nobody fewer can move: those who moved had to. Else all are searched together, with a price on each move that
- * no cost of places outweighs. Pins go before everything.
+ * no cost of places outweighs. Pins go before everything. Where the house is silent, room for the survey is kept if the
+ * plan before kept it.
  *
  * Shapes   the plan before, the camp after → two plans and who moves in each
  * Holds    any two; people who are new or gone are no moves. Never more moved than by planning anew with as many placed
  * Error    none where `fewest`
  * Source   layout-search (handbook/planning.md: repair)
  */
-export function repairPlan(before: PlanBefore, camp: Camp, tools: PlanTools): Outcome<PlanRepair> {
+export function repairPlan(before: PlanBefore, asked: Camp, tools: PlanTools): Outcome<PlanRepair> {
+  const camp = asPlanned(asked, before);
   const planned = planCamp(camp, tools);
   if (!planned.ok) return planned;
   const fresh = planned.value;

@@ -1,8 +1,10 @@
-import type { Plan, PlannedBerth } from "../../plan/plan.ts";
+import type { Plan, PlannedBerth, RobustCount } from "../../plan/plan.ts";
 
 /** What a repair must know of the plan before: who lay between which trees. A saved plan says it too. */
 export interface PlanBefore {
   readonly berths: readonly Pick<PlannedBerth, "sleeper" | "headTree" | "footTree" | "pair">[];
+  /** What the plan told of its survey: whether its berths keep room for the error. */
+  readonly robust?: RobustCount;
 }
 
 export interface PlanRepair {

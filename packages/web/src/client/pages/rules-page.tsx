@@ -60,7 +60,7 @@ interface RulesPart {
 const PARTS: readonly RulesPart[] = [
   {
     title: WORDS.rules.partSpan,
-    names: ["span_min_m", "span_ideal_m", "span_max_m", "footprint_half_width_m"],
+    names: ["span_min_m", "span_ideal_m", "span_max_m", "footprint_half_width_m", "survey_room"],
   },
   {
     title: WORDS.rules.partTrunk,

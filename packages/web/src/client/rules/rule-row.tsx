@@ -11,7 +11,7 @@ import {
 } from "../state/house-rule.ts";
 import { sayDay } from "../state/today.ts";
 import { Button } from "../ui/button.tsx";
-import { DayField, FlagField, ListField, NumberField, TextField } from "../ui/field.tsx";
+import { ChoiceField, DayField, FlagField, ListField, NumberField, TextField } from "../ui/field.tsx";
 import { fill, WORDS } from "../words.ts";
 
 interface RuleRowProps {
@@ -50,6 +50,17 @@ function RuleValue({ name, preset }: RuleRowProps) {
   if (name === "no_spokes") {
     return <FlagField path={path} label={label} note={WORDS.rules.spokesNote} silent={false} set={set} />;
   }
+  if (name === "survey_room") {
+    return (
+      <ChoiceField
+        path={path}
+        label={label}
+        note={WORDS.rules.surveyRoomNote}
+        choices={ROOM_CHOICES}
+        set={(text) => set(text === undefined ? undefined : text === "true")}
+      />
+    );
+  }
   if (name === "species_not") {
     return <ListField path={path} label={label} note={WORDS.rules.speciesNote} set={set} />;
   }
@@ -66,6 +77,12 @@ function RuleValue({ name, preset }: RuleRowProps) {
     />
   );
 }
+
+const ROOM_CHOICES = [
+  ["", WORDS.rules.roomSilent],
+  ["true", WORDS.rules.roomKept],
+  ["false", WORDS.rules.roomNone],
+] as const;
 
 const UNITS: Readonly<Record<string, string>> = { "1": "", deg: "°", people: "" };
 

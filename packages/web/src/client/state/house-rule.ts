@@ -3,7 +3,7 @@ import { editCamp, opened } from "./camp-store.ts";
 import { readAt, writeAt, type DocumentPath } from "./document-path.ts";
 
 /** A house rule by its name in the camp file. */
-export type RuleName = RuleField | "no_spokes" | "species_not";
+export type RuleName = RuleField | "no_spokes" | "survey_room" | "species_not";
 
 /** Who says a rule, and the civil day it was read. */
 export interface RuleSource {
@@ -31,7 +31,9 @@ export function isStated(name: RuleName): boolean {
 
 /** The preset's figure in the file's unit; null where that preset caps nothing. */
 export function presetValue(name: RuleName, preset: PresetName): number | null {
-  return name === "no_spokes" || name === "species_not" ? null : RULE_DEFAULTS[name][preset];
+  return name === "no_spokes" || name === "survey_room" || name === "species_not"
+    ? null
+    : RULE_DEFAULTS[name][preset];
 }
 
 /** Sets the value and keeps who says so; an empty value leaves the rule to the preset. */

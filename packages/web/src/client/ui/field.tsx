@@ -89,7 +89,7 @@ export function ChoiceField({ path, label, note, set, choices, silentValue = "" 
         id={id}
         class="input"
         aria-describedby={note === undefined ? undefined : noteId(id)}
-        value={typeof value === "string" ? value : silentValue}
+        value={typeof value === "string" || typeof value === "boolean" ? String(value) : silentValue}
         onChange={(event) => settled(path, set, readText(event.currentTarget.value))}
       >
         {choices.map(([choice, word]) => (

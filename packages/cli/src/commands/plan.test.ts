@@ -134,7 +134,7 @@ describe("plan --out", () => {
       expect(words).not.toMatch(/\d\s?(?:kg|N)\b/);
       expect(paper).toMatch(/<\/(?:svg|html)>\n$/);
     }
-  });
+  }, 90_000);
 
   it("writes over nothing without --force, and then leaves no card of a berth that is gone", async () => {
     const here = folder();
@@ -160,7 +160,7 @@ describe("plan --out", () => {
     expect(forced.code).toBe(0);
     expect(readFileSync(join(here, "papers", "map.svg"), "utf8")).toContain("<svg");
     expect(existsSync(stale)).toBe(false);
-  }, 60_000);
+  }, 90_000);
 });
 
 /** Two trees and somebody: the fewest papers there are. */

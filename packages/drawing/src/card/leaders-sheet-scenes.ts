@@ -331,7 +331,8 @@ function below(rows: number, unplaced: TextItem | undefined, plan: Plan, words: 
     unchecked === undefined
       ? said
       : word("card.looked-and-not-checked", { looked: unchecked, unchecked: said });
-  const top = y + 4;
+  const night = nightTexts(plan);
+  const top = y + (night.length === 0 ? 4 : 8);
   const notes = [
     box([LEFT, top], RIGHT - LEFT, A4_WIDE.height - 8 - top, {
       fill: "none",
@@ -344,6 +345,16 @@ function below(rows: number, unplaced: TextItem | undefined, plan: Plan, words: 
   return [
     ...(left?.items ?? []),
     text(first, [LEFT, y], note),
+    ...(night.length === 0 ? [] : [text(dotted(night), [LEFT, y + 4], note)]),
     ...(A4_WIDE.height - 8 - top < 12 ? [] : notes),
+  ];
+}
+
+/** Of whom under and over are told, and how many places are to be kept free. */
+function nightTexts({ berths, dealing }: Plan): TextItem[] {
+  const places = dealing?.groundPlaces ?? 0;
+  return [
+    ...(berths.some(({ warmth }) => warmth !== undefined) ? [word("leaders.warmth-for")] : []),
+    ...(places === 0 ? [] : [word("sheet.ground-kept", { places: quantity("count", places, 0) })]),
   ];
 }

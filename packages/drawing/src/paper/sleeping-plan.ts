@@ -80,8 +80,14 @@ export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefine
     ],
     rows: [...rows, ...unplaced, ...spares],
     rowMm: 8.2,
-    after: [word("sheet.look")],
+    after: [...groundKept(plan), word("sheet.look")],
   };
+}
+
+/** Places for whoever does not stay in a hammock. */
+function groundKept({ dealing }: Plan): TextItem[] {
+  const places = dealing?.groundPlaces ?? 0;
+  return places === 0 ? [] : [word("sheet.ground-kept", { places: quantity("count", places, 0) })];
 }
 
 /** In the sleeper's own steps, where both places are known. */

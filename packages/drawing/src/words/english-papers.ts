@@ -5,6 +5,7 @@ export const PAPERS_ENGLISH = {
   "sheet.who": "by",
   "sheet.when": "when",
   "sheet.notes": "notes",
+  "sheet.ground-kept": "Kept free on the ground or under a roof, one for every six: {places}",
   "sheet.look": "A person looks at every tree, every night. Not sure? Sleep on the ground.",
   "sheet.first-word": "The land manager’s, the organisation’s and the makers’ word goes first.",
   "sheet.group": "group {group}",

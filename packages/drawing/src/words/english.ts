@@ -306,6 +306,7 @@ export const ENGLISH = {
   "leaders.thunder": "Thunder: to a building or hard-topped vehicle",
   "leaders.foot-line":
     "Steps: from beside the middle of one trunk to beside the middle of the other. A person looks at every tree, every night. Not sure? Sleep on the ground.",
+  "leaders.warmth-for": "Under and over: not for anybody ill, wet, exhausted or after alcohol",
   "leaders.refused": "do not hang: see the card",
   "leaders.notes": "Notes of the night",
   "leaders.fallback": "Ground fallback: {where}",

@@ -31,9 +31,12 @@ export function berthTable(plan: Plan, camp: Camp, columns = Infinity): readonly
   return [
     ...(fits ? table : rows.flatMap((row) => stacked(row, columns - INDENT))),
     `steps of the sleeper, ${HOW_TO_COUNT}`,
+    ...(plan.berths.some(({ warmth }) => warmth !== undefined) ? [WARMTH_FOR] : []),
     ...(helped ? ["* set by the name behind it, on whose body the mark is"] : []),
   ];
 }
+
+const WARMTH_FOR = "under / over: not for anybody ill, wet, exhausted or after alcohol";
 
 /** Columns that a row stands in from the left. */
 const INDENT = 2;

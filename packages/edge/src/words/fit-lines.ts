@@ -1,20 +1,27 @@
 import type { FitChoice, FitPart, PersonFit, StoreFit } from "@nightspan/core";
 import { ENGLISH } from "@nightspan/drawing";
 import type { Names } from "./names.ts";
+import { day } from "./quantities.ts";
 import { sayFinding } from "./say-finding.ts";
 
 /** What each person takes out of the store, part by part in the order of choosing, with the second choice and why. */
 export function fitLines(fit: StoreFit | undefined, names: Names): readonly string[] {
-  return (fit?.people ?? []).flatMap((person) => personLines(person, names));
+  const people = fit?.people ?? [];
+  return [
+    ...people.flatMap((person) => personLines(person, names)),
+    ...(people.length === 0 ? [] : [WARMTH_FOR]),
+  ];
 }
 
-function personLines({ sleeper, parts, small }: PersonFit, names: Names): readonly string[] {
+const WARMTH_FOR = "What is enough tonight is not told of anybody ill, wet, exhausted or after alcohol.";
+
+function personLines({ sleeper, parts, small, slip }: PersonFit, names: Names): readonly string[] {
   const things = small.map(({ what, count }) => `${count} × ${ENGLISH[`packed.${what}`]}`).join(", ");
   return [
     `${names.sleeper(sleeper)}:`,
     ...parts.flatMap((part) => partLines(part, names)).map((line) => `  ${line}`),
     ...(things === "" ? [] : [`  with ${things}`]),
-    "  Hang it once at home.",
+    `  Hang it once at home.${slip.backOn === undefined ? "" : ` Back by ${day(slip.backOn)}.`}`,
   ];
 }
 

@@ -21,8 +21,8 @@ function sayShortage({ kind, lacking, competing, items, pieces, borrow }: KitSho
   const why =
     rest.length === 0 || items.length === 0
       ? ""
-      : `: ${competing.length} people, also ${who(rest)}, for ${pieces} of ${items.join(", ")}`;
-  return [`${without}${why}.`, ...borrow.map(sayBorrow)].join(" ");
+      : ` ${competing.length} people for ${pieces} of ${items.join(", ")}: ${who(competing)}.`;
+  return [`${without}.${why}`, ...borrow.map(sayBorrow)].join(" ");
 }
 
 function sayBorrow({ kind, count, lengthM, strapWidthM, airK }: BorrowWish): string {

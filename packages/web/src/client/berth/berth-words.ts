@@ -37,6 +37,7 @@ export const WARMTH_WORDS = {
   under: "Under",
   nothing: "nothing",
   enough: { enough: "enough", borderline: "borderline", "not-enough": "not enough" },
+  notFor: "Not for anybody ill, wet, exhausted or after alcohol.",
   spare: "spare under layer",
   noSpare: "none is left",
   looksIn: "looks in at {at}",

@@ -36,6 +36,7 @@ export function WarmthPart({ plan, camp, berth }: WarmthPartProps) {
         <Half name={WORDS.warmth.over} half={warmth.over} weaker={warmth.weaker === "over"} />
         <Half name={WORDS.warmth.under} half={warmth.under} weaker={warmth.weaker === "under"} />
       </div>
+      <p class="note">{WORDS.warmth.notFor}</p>
       <FindingList findings={said} camp={camp} />
       {warmth.by === "youth-rule" ? <Youth warmth={warmth} camp={camp} /> : null}
       <details class="why">

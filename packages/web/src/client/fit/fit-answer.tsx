@@ -20,6 +20,7 @@ export function FitAnswer({ fit, person, camp }: FitAnswerProps) {
     <section class="fit-answer">
       <h2>{WORDS.fit.answer}</h2>
       <p class="soft">{fill(WORDS.fit.range, { near: length(near, 1), far: length(far, 1) })}</p>
+      <p class="note">{WORDS.warmth.notFor}</p>
       {person.parts.map((part) => (
         <Part key={part.kind} part={part} sleeper={person.sleeper} camp={camp} />
       ))}

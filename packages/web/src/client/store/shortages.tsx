@@ -14,7 +14,12 @@ export function Shortages() {
   const dealing = now?.plan.dealing;
   if (now === undefined || dealing === undefined) return null;
   if (dealing.shortages.length === 0 && dealing.spareUnderLacking === 0) {
-    return <p class="lead">{WORDS.kit.nobodyLacks}</p>;
+    return (
+      <>
+        <p class="lead">{WORDS.kit.nobodyLacks}</p>
+        <GroundKept places={dealing.groundPlaces} />
+      </>
+    );
   }
   return (
     <section class="shortages">
@@ -28,8 +33,13 @@ export function Shortages() {
       {dealing.spareUnderLacking === 0 ? null : (
         <p>{fill(WORDS.kit.spareLacking, { count: dealing.spareUnderLacking })}</p>
       )}
+      <GroundKept places={dealing.groundPlaces} />
     </section>
   );
+}
+
+function GroundKept({ places }: { readonly places: number }) {
+  return places === 0 ? null : <p>{fill(WORDS.kit.groundKept, { count: places })}</p>;
 }
 
 function Shortage({ shortage, camp }: { readonly shortage: KitShortage; readonly camp: Camp }) {

@@ -141,6 +141,7 @@ export const STORE_WORDS = {
   leastLength: "at least {length} long",
   leastWidth: "straps at least {width}\u00a0mm wide",
   leastAir: "for {air}\u00a0°C or colder",
+  groundKept: "Places to keep free on the ground or under a roof, one for every six: {count}.",
   spareLacking: "Spare under layers still wanted, one for every six: {count}.",
   notPacked: "No packing list yet: it follows the plan.",
   packedOf: "{done} of {of} lines packed.",

@@ -1,9 +1,11 @@
 import {
+  DEFAULTS,
   explainPlan,
   planCamp,
   presetRules,
   repairPlan,
   type Camp,
+  type Counterfactual,
   type KitItem,
   type Plan,
   type Sleeper,
@@ -200,3 +202,90 @@ describe("kit that is not anybody's to deal", () => {
     expect(plan.berths.every(({ kit }) => Object.keys(kit).length === 0)).toBe(true);
   });
 });
+
+/** Told kit to bring, put into the store's own line, or as a line of the usual kind. */
+function withBrought(camp: Camp, { change, about, from, to }: Counterfactual): Camp {
+  const pieces = (to[0] ?? 0) - (from[0] ?? 0);
+  if (change === "line-more") {
+    return { ...camp, kit: camp.kit.map((item) => (item.id === about[0] ? more(item, pieces) : item)) };
+  }
+  return {
+    ...camp,
+    kit: [...camp.kit, more(about[0] === "hammock" ? usualHammock() : usualWebbing(), pieces - 1)],
+  };
+}
+
+function more(item: KitItem, pieces: number): KitItem {
+  return { ...item, count: item.count + pieces };
+}
+
+function usualHammock(): KitItem {
+  const lengthM = DEFAULTS["kit.default.hammock.length_m"].value;
+  const ridgelineM = lengthM * DEFAULTS["kit.default.hammock.ridgeline_ratio"].value;
+  return { ...piece("zz"), kind: "hammock", lengthM, ridgelineM, widthM: 1.5, layers: 1, net: false };
+}
+
+function usualWebbing(): KitItem {
+  return { ...piece("zz"), kind: "suspension", type: "tied-webbing", minM: 0, strapWidthM: 0.04 };
+}
+
+function toBring(camp: Camp): readonly Counterfactual[] {
+  const told = explainPlan(planned(camp), camp, { solver }).counterfactuals ?? [];
+  return told.filter(({ change }) => change === "line-more" || change === "kind-more");
+}
+
+describe("kit to bring for who is left out", () => {
+  const rows = [0, 1, 2].flatMap((row) => [tree(`a${row}`, 0, 8 * row), tree(`b${row}`, 3.1, 8 * row)]);
+  const cloth = { ...piece("h"), kind: "hammock", lengthM: 2.7, widthM: 1.5, layers: 1, net: false } as const;
+  const near: Camp = {
+    ...randomStore(1),
+    ground: { trees: rows, pairs: [], obstacles: [], source: "taped", positionErrorM: 0.1 },
+    sleepers: ["p0", "p1", "p2"].map((id) => person(id, 60, 1.6)),
+    kit: [{ ...cloth, count: 3 }, more(sling("long", 0.9, 2.9), 1), sling("short", 0, 1.2)],
+  };
+
+  it("is two more of the short slings where two cannot use the long ones", () => {
+    expect(planned(near).placed).toBe(1);
+    expect(toBring(near)).toMatchObject([
+      { change: "line-more", about: ["short"], from: [1], to: [3], placed: 3, gained: 2, proven: true },
+    ]);
+  });
+
+  it("is nothing where trees are too few, whatever hangs there", () => {
+    const ground = {
+      trees: rows.slice(0, 2),
+      pairs: [],
+      obstacles: [],
+      source: "taped",
+      positionErrorM: 0.1,
+    } as const;
+    expect(toBring({ ...near, ground })).toEqual([]);
+  });
+
+  it("counts no piece that is kept out of use", () => {
+    const kit = near.kit.map((item) => (item.id === "short" ? { ...item, state: "retired" as const } : item));
+    for (const one of toBring({ ...near, kit })) expect(one.about).not.toContain("short");
+  });
+
+  it("never claims more than a fresh plan with it places, and is told wherever one more of a line would do", () => {
+    const short = STARTS.map(randomStore)
+      .map((camp) => ({ camp, placed: planned(camp).placed }))
+      .filter(({ camp, placed }) => placed < camp.sleepers.length);
+    expect(short.length).toBeGreaterThan(2);
+    const told = short.map(({ camp, placed }) => {
+      const bring = toBring(camp);
+      for (const one of bring) {
+        expect(one.gained).toBe(one.placed - placed);
+        expect(planned(withBrought(camp, one)).placed).toBeGreaterThanOrEqual(one.placed);
+      }
+      const best = Math.max(...camp.kit.map((item) => planned(withOne(camp, item)).placed));
+      expect(Math.max(placed, ...bring.map((one) => one.placed))).toBeGreaterThanOrEqual(best);
+      return bring.length;
+    });
+    expect(Math.max(...told)).toBeGreaterThan(0);
+  }, 120_000);
+});
+
+function withOne(camp: Camp, item: KitItem): Camp {
+  return { ...camp, kit: camp.kit.map((one) => (one === item ? more(one, 1) : one)) };
+}

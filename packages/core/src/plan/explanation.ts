@@ -21,6 +21,8 @@ export type ChangeKey =
   | "strip-width"
   | "span-window"
   | "kit-more"
+  | "line-more"
+  | "kind-more"
   | "reach"
   | "setback"
   | "spokes"

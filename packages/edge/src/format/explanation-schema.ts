@@ -12,6 +12,8 @@ export const counterfactualSchema = z.object({
     "strip-width",
     "span-window",
     "kit-more",
+    "line-more",
+    "kind-more",
     "reach",
     "setback",
     "spokes",

@@ -39,6 +39,10 @@ const CONDITIONS: Readonly<Record<ChangeKey, Say<Names>>> = {
   "span-window": ({ from, to }) =>
     `if trees ${metres(to[0])} to ${metres(to[1])} apart were used instead of ${metres(from[0])} to ${metres(from[1])}`,
   "kit-more": ({ about }) => `with ${about.map((kind) => `one more ${kind}`).join(" and ")}`,
+  "line-more": ({ about: [line = ""], from: [from = 0], to: [to = 0] }) =>
+    `with ${count(to - from)} more of ${line}, all kit dealt anew`,
+  "kind-more": ({ about: [kind = ""], to: [to = 0] }) =>
+    `with ${count(to)} more ${USUAL[kind] ?? kind}${to === 1 ? "" : "s"}, all kit dealt anew`,
   reach: ({ to: [to] }) => `if somebody who reaches ${metres(to)} set the straps`,
   setback: ({ about, from: [from], to: [to] }) =>
     `if berths might come to ${metres(to)} from ${about.join(", ")} instead of ${metres(from)}`,
@@ -51,12 +55,20 @@ const CONDITIONS: Readonly<Record<ChangeKey, Say<Names>>> = {
   "limb-down": ({ about }) => `if what hangs above were taken down: ${about.join(", ")}`,
 };
 
+/** What is meant where no line of the store is. */
+const USUAL: Readonly<Record<string, string>> = {
+  hammock: "usual hammock",
+  suspension: "tied webbing suspension",
+};
+
 /** Whose word it takes. */
 const WHO: Readonly<Record<ChangeKey, Say<Camp>>> = {
   "hammocks-per-tree": (_, { rules }) => ask(rules.hammocksPerTree.source),
   "strip-width": (_, { rules }) => ask(rules.footprintHalfWidthM.source),
   "span-window": (_, { rules }) => ask(rules.spanMaxM.source),
   "kit-more": () => "",
+  "line-more": () => "",
+  "kind-more": () => "",
   reach: () => "",
   setback: ({ advice }) =>
     advice ? "Ask whoever set that distance." : "Cloth melts and sparks fly: this is no advice.",

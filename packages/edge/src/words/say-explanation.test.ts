@@ -29,6 +29,8 @@ const CHANGES: Readonly<Record<ChangeKey, Partial<Counterfactual>>> = {
   "strip-width": { from: [3], to: [2], unit: "m" },
   "span-window": { from: [3, 5], to: [2.5, 5.5], unit: "m" },
   "kit-more": { about: ["hammock", "suspension"] },
+  "line-more": { about: ["short slings"], from: [3], to: [5] },
+  "kind-more": { about: ["suspension"], from: [], to: [2] },
   reach: { from: [2.2], to: [2.4], unit: "m" },
   setback: { about: ["path"], from: [2], to: [1], unit: "m" },
   spokes: {},

@@ -4,6 +4,7 @@ import { prepareCamp, type PreparedCamp } from "../prepare-camp.ts";
 import type { Change } from "./change.ts";
 import { changesOf } from "./changes.ts";
 import { countPlaced } from "./count-placed.ts";
+import { kitToBring } from "./kit-to-bring.ts";
 
 export interface CounterfactualOptions {
   readonly solver?: LinearSolver;
@@ -17,7 +18,7 @@ export interface CounterfactualOptions {
  * What is placed without the change can be placed with it too, so a count never falls. Changes that touch what may
  * fall, how stout a trunk must be or whether a tree is sound are information and never advice.
  *
- * Shapes   one camp, how many are placed → at most 20 changes, sorted by people gained, advice before information
+ * Shapes   one camp, how many are placed → at most 20 changes and 4 kinds of kit, sorted by people gained, advice before information
  * Units    SI
  * Holds    any camp; nothing where everybody has a berth
  * Error    exact for each change that is `proven`; else at least so many
@@ -29,9 +30,10 @@ export function counterfactuals(
   { solver, all = false }: CounterfactualOptions = {},
 ): Counterfactual[] {
   if (placed >= prepared.camp.sleepers.length) return [];
-  return changesOf(prepared, placed)
+  const told = changesOf(prepared, placed)
     .slice(0, MOST_COUNTED)
-    .map((change) => counted(change, placed, solver))
+    .map((change) => counted(change, placed, solver));
+  return [...told, ...kitToBring(prepared, placed, solver)]
     .filter(({ gained }) => all || gained > 0)
     .sort((a, b) => b.gained - a.gained || Number(b.advice) - Number(a.advice));
 }

@@ -35,4 +35,4 @@ function moreSuspension({ kit }: Camp): Suspension {
 }
 
 /** Behind every id that people write, so that what is there is dealt first. */
-const ONE_MORE = "\u{10FFFF}";
+export const ONE_MORE = "\u{10FFFF}";

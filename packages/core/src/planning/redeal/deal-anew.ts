@@ -105,7 +105,7 @@ function isMixed({ deal }: PreparedCamp, { types, hammocks, suspensions }: Dealt
 }
 
 /** How many could lie were the kit that each place wants there at once; with nothing known any place serves. */
-function mostPlaces(
+export function mostPlaces(
   { camp, unbalanced }: PreparedCamp,
   open: readonly Uint8Array[] | undefined,
   people: number,
@@ -127,7 +127,7 @@ function mostPlaces(
   return bound;
 }
 
-function peopleIn({ chosen }: ChosenLayout): number {
+export function peopleIn({ chosen }: ChosenLayout): number {
   return chosen.seats.filter((seat) => !isSpare(seat)).length;
 }
 

@@ -146,6 +146,8 @@ export interface Unplaced {
   readonly because: readonly Finding[];
   /** Pairs that nearly serve, the nearest first and no more than a person reads; absent where nobody asked. */
   readonly pairs?: readonly FailedPair[];
+  /** Pairs that fail too and are not told one by one; absent where all are told. */
+  readonly pairsLeft?: number;
   /** What else could be done at pairs where straps came out too long or too short; absent where none did. */
   readonly alternatives?: readonly HangAlternatives[];
 }

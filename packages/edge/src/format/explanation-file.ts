@@ -29,6 +29,7 @@ export function unplacedFile(one: Unplaced): FileOf<"unplaced">[number] {
     sleeper: one.sleeper,
     because: one.because.map(findingFile),
     pairs: one.pairs?.map(failedPairFile),
+    pairs_left: one.pairsLeft,
     alternatives: one.alternatives?.map(alternativesFile),
   });
 }

@@ -205,6 +205,7 @@ export const planSchema = z.object({
       sleeper: name(),
       because: z.array(findingSchema),
       pairs: z.optional(z.array(failedPairSchema)),
+      pairs_left: z.optional(count()),
       alternatives: z.optional(z.array(alternativesSchema)),
     }),
   ),

@@ -4,11 +4,17 @@ import { sayFinding } from "./say-finding.ts";
 import { capital } from "./summary-line.ts";
 import { farthestOverCap, findLimit, overCap, sayLimit } from "./say-limit.ts";
 
-/** For one without a berth each pair that nearly serves and why it does not, the nearest first. */
-export function sayFailedPairs({ pairs = [] }: Unplaced, names: Names): readonly string[] {
-  return pairs.map(({ trees: [a, b], because }: FailedPair) => {
+/** For one without a berth each pair that nearly serves and why it does not, the nearest first; then how many more there are. */
+export function sayFailedPairs({ pairs = [], pairsLeft = 0 }: Unplaced, names: Names): readonly string[] {
+  const told = pairs.map(({ trees: [a, b], because }: FailedPair) => {
     return `${names.tree(a)} to ${names.tree(b)}: ${reasons(because, names)}`;
   });
+  return pairsLeft === 0 ? told : [...told, leftOff(pairsLeft)];
+}
+
+/** How many pairs fail that are not told one by one. */
+function leftOff(count: number): string {
+  return `${count} more ${count === 1 ? "pair does" : "pairs do"} not serve either.`;
 }
 
 /** A pin that was not kept, and why. */

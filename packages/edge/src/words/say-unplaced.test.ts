@@ -36,6 +36,14 @@ describe("why somebody has no berth", () => {
     );
   });
 
+  it("tells how many more pairs fail than are named", () => {
+    const pairs = [{ trees: ["A1", "A2"] as const, spanM: 4.8, because: [capped(1.96)] }];
+    const last = (pairsLeft: number) =>
+      sayFailedPairs({ sleeper: "a", because: [], pairs, pairsLeft }, names).at(-1);
+    expect(last(98)).toBe("98 more pairs do not serve either.");
+    expect(last(1)).toBe("1 more pair does not serve either.");
+  });
+
   it("tells kit that is short, and kit kept for somebody that is gone, by its name", () => {
     const short = (about: readonly string[], demand: number): string =>
       sayFinding(

@@ -24,7 +24,7 @@ export function explainPlan(plan: Plan, camp: Camp, options: CounterfactualOptio
   const explained = {
     ...plan,
     unplaced: plan.unplaced.map((one, at) =>
-      at < PEOPLE_TOLD ? { ...one, pairs: failedPairs(prepared, plan, one.sleeper) } : one,
+      at < PEOPLE_TOLD ? { ...one, ...failedPairs(prepared, plan, one.sleeper) } : one,
     ),
     counterfactuals: counterfactuals(prepared, plan.placed, options),
     ...(bottleneck === undefined ? {} : { bottleneck }),

@@ -65,6 +65,34 @@ describe("pairs that nearly serve", () => {
   });
 });
 
+describe("pairs that fail and are not named", () => {
+  it("are counted: of fifteen that others lie at or across, twelve are named", () => {
+    const trees = Array.from({ length: 15 }, (_, row) => [at(0, 12 * row), at(4, 12 * row)]).flat();
+    const wood = camp()
+      .trees(...trees)
+      .sleepers(16)
+      .build();
+    const [lost] = explainPlan(planned(wood), wood).unplaced;
+    expect(lost?.pairs).toHaveLength(12);
+    expect(lost?.pairsLeft).toBe(3);
+  });
+
+  it("are counted too where more strips are blocked than are looked at", () => {
+    const row = Array.from({ length: 320 }, (_, n) => [at(0, 12 * n), at(4, 12 * n), at(2, 12 * n)]).flat();
+    const wood = camp()
+      .trees(...row)
+      .sleepers(1)
+      .build();
+    const [lost] = explainPlan(planned(wood), wood).unplaced;
+    expect([lost?.pairs?.length, lost?.pairsLeft]).toEqual([12, 308]);
+  });
+
+  it("are not spoken of where all are named", () => {
+    const wood = camp().trees(at(0, 0), at(5.1, 0)).sleepers(1).build();
+    expect(explainPlan(planned(wood), wood).unplaced[0]).not.toHaveProperty("pairsLeft");
+  });
+});
+
 describe("laws of pairs that nearly serve", () => {
   it("names at most 12, each once and with a reason, and none that a berth of the plan would serve free", () => {
     let told = 0;

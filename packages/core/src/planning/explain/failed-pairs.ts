@@ -1,5 +1,5 @@
 import { compare, type Finding } from "../../outcome/finding.ts";
-import type { FailedPair, Plan } from "../../plan/plan.ts";
+import type { FailedPair, Plan, Unplaced } from "../../plan/plan.ts";
 import { withoutBarredSpecies } from "../barred-species.ts";
 import type { CampPlace } from "../camp-places-types.ts";
 import { hazardsOf } from "../findings/surroundings.ts";
@@ -11,6 +11,9 @@ import type { PreparedCamp } from "../prepare-camp.ts";
 import { refusedFindings } from "../refused-hang.ts";
 import { takenPlaces } from "./contested.ts";
 
+/** As an unplaced sleeper carries them. */
+type FailedPairs = Required<Pick<Unplaced, "pairs">> & Pick<Unplaced, "pairsLeft">;
+
 /**
  * The pairs of trees that nearly serve one who has no berth, and why each does not: pairs that would serve but for
  * those who lie there or across it, hangs that are refused, strips that are not free, spans just out of range.
@@ -18,30 +21,40 @@ import { takenPlaces } from "./contested.ts";
  * How nearly a pair serves is how far the worst of its comparisons is from being kept, as a ratio; what has no figure
  * comes last.
  *
- * Shapes   one sleeper → at most 12 pairs, the nearest first
+ * Shapes   one sleeper → at most 12 pairs, the nearest first, and how many more there are
  * Holds    a plan of this camp; nothing for somebody without kit
  * Source   house-convention (handbook/planning.md: who has no berth)
  */
-export function failedPairs(prepared: PreparedCamp, plan: Plan, sleeper: string): FailedPair[] {
+export function failedPairs(prepared: PreparedCamp, plan: Plan, sleeper: string): FailedPairs {
   const classIndex = prepared.classes.findIndex(({ members }) =>
     members.some((kit) => kit.sleeper.id === sleeper),
   );
-  if (classIndex < 0) return [];
+  if (classIndex < 0) return { pairs: [] };
   const subject = `sleeper/${sleeper}`;
+  const refused = [...prepared.ground.places.keys()].filter(
+    (place) => !prepared.desk.serves(classIndex, place),
+  );
   const found = [
     ...takenPairs(prepared, plan, classIndex, subject),
-    ...refusedPairs(prepared, classIndex, sleeper),
+    ...refusedPairs(prepared, refused, classIndex, sleeper),
     ...blockedPairs(prepared, subject),
     ...pairsOutOfRange(prepared, subject),
     ...statedPairsOut(prepared, subject),
   ];
   const idealM = prepared.camp.rules.spanIdealM.value;
   const offM = ({ spanM }: FailedPair): number => Math.abs(spanM - idealM);
-  return found
+  const pairs = found
     .map((pair) => ({ pair, short: shortfall(pair.because) }))
     .sort((a, b) => a.short - b.short || offM(a.pair) - offM(b.pair) || byTrees(a.pair, b.pair))
     .slice(0, PAIRS_TOLD)
     .map(({ pair }) => pair);
+  const notLookedAt = beyondLook(refused.length) + beyondLook(prepared.ground.blocked.length);
+  const left = found.length - pairs.length + notLookedAt;
+  return left > 0 ? { pairs, pairsLeft: left } : { pairs };
+}
+
+function beyondLook(count: number): number {
+  return Math.max(0, count - PAIRS_LOOKED_AT);
 }
 
 /** No more pairs than a person reads, and no more of one kind than are worth looking at. */
@@ -91,12 +104,16 @@ function tooMany(tree: string, demand: number, limit: number): Finding {
 }
 
 /** Pairs at which the hang is refused, with every limit in its way. */
-function refusedPairs(prepared: PreparedCamp, classIndex: number, sleeper: string): FailedPair[] {
+function refusedPairs(
+  prepared: PreparedCamp,
+  refused: readonly number[],
+  classIndex: number,
+  sleeper: string,
+): FailedPair[] {
   const { ground, desk, classes } = prepared;
   const fit = classes[classIndex];
   const kit = fit?.members.find((one) => one.sleeper.id === sleeper);
   if (fit === undefined || kit === undefined) return [];
-  const refused = [...ground.places.keys()].filter((place) => !desk.serves(classIndex, place));
   return refused.slice(0, PAIRS_LOOKED_AT).flatMap((place) => {
     const there = ground.places[place];
     const outcome = desk.hangOf(classIndex, place);
@@ -147,7 +164,7 @@ function pairsOutOfRange({ camp, ground }: PreparedCamp, subject: string): Faile
 const NEARLY_M = 0.5;
 
 function statedPairsOut({ camp, ground }: PreparedCamp, subject: string): FailedPair[] {
-  return (camp.ground?.pairs ?? []).slice(0, PAIRS_LOOKED_AT).flatMap(({ id }) => {
+  return (camp.ground?.pairs ?? []).flatMap(({ id }) => {
     const pair = findNamedPair(camp, ground, { pair: id });
     if (pair === undefined || !pair.trees.includes(undefined)) return [];
     const because = pairFaults(camp, ground, pair, subject);

@@ -35,6 +35,7 @@ export { rainRoseScene, type RoseOptions } from "./tarp/rain-rose-scene.ts";
 export { pitchTradeScene } from "./tarp/pitch-trade-scene.ts";
 export { nightTimelineScene, type NightOptions } from "./night/night-timeline-scene.ts";
 export { warmthNightScene, type WarmthOptions } from "./warmth/warmth-night-scene.ts";
+export { youthLacksTexts } from "./warmth/youth-lacks.ts";
 export { heatFlowScene, type HeatFlowOptions } from "./warmth/heat-flow-scene.ts";
 export { cutListScene, materialText, patternText, type StoreOptions } from "./store/cut-list-scene.ts";
 export { packingBarsScene } from "./store/packing-bars-scene.ts";

@@ -8,7 +8,7 @@ const DEMO = join(ROOT, "examples/demo.camp.json");
 
 interface Camp {
   ground: { trees: { id: string; condition: string }[] };
-  kit: { id: string; rated_load_n?: number; breaking_n?: number }[];
+  kit: { id: string; count?: number; rated_load_n?: number; breaking_n?: number }[];
 }
 
 /** The demo camp with something changed. */
@@ -32,6 +32,24 @@ describe("plan", () => {
     expect(told).toContain("Searching: 14 of 14 have a berth so far.");
     expect(err).not.toMatch(/no rule broken|look again|do not hang/);
     expect(out).toBe((await ran(["plan", DEMO])).out);
+  });
+
+  it("tells first of a child who lacks a layer, and who looks in", async () => {
+    const cwd = changed(({ kit }) => {
+      for (const line of kit) if (line.id === "under-full") line.count = 1;
+    });
+    const { out } = await ran(["plan", "c.camp.json"], { cwd });
+    const told = lines(out);
+    const at = told.indexOf("Before anybody sets out");
+    expect(at).toBeGreaterThan(0);
+    expect(at).toBeLessThan(told.indexOf("Look on the ground"));
+    const sentence = told
+      .slice(at + 1, told.indexOf("Look on the ground"))
+      .join(" ")
+      .replaceAll(/\s+/g, " ");
+    expect(sentence).toContain("Not warm enough tonight for Ελένη Παππά, ");
+    expect(sentence).toContain("王小梅: under layer. Do not take them out without a warmer one.");
+    expect(sentence).toMatch(/Maren Ødegård looks in at \d\d:\d\d\./);
   });
 
   it("fits people out from the store where there is no ground", async () => {

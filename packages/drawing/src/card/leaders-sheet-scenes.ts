@@ -10,6 +10,7 @@ import type { TextItem, Words } from "../scene/text-item.ts";
 import { wrapped } from "../scene/wrapped.ts";
 import type { WordKey } from "../words/english.ts";
 import { A4_WIDE } from "./card-size.ts";
+import { youthLacksTexts } from "../warmth/youth-lacks.ts";
 import { arriveText } from "./arrive-text.ts";
 import { lowSide, sideText } from "./tarp-line.ts";
 import { allLookedAtText, dotted, listed, notCheckedText } from "./card-words.ts";
@@ -47,9 +48,13 @@ const COLUMNS = {
 export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[] {
   const all = plan.berths.map(({ id }) => berthFacts(plan, camp, id));
   const berthOf: BerthOf = new Map(plan.berths.map(({ id, sleeper }) => [sleeper, id]));
-  const pages = Math.max(1, Math.ceil(all.length / ROWS_A_PAGE));
+  const first = told(youthLacksTexts(plan, camp), words);
+  const onFirst = Math.max(1, Math.floor((TABLE_BOTTOM - TABLE_TOP - first.height) / ROW));
+  const pages = 1 + Math.max(0, Math.ceil((all.length - onFirst) / ROWS_A_PAGE));
   return Array.from({ length: pages }, (_, page) => {
-    const rows = all.slice(page * ROWS_A_PAGE, (page + 1) * ROWS_A_PAGE);
+    const before = onFirst + (page - 1) * ROWS_A_PAGE;
+    const rows = page === 0 ? all.slice(0, onFirst) : all.slice(before, before + ROWS_A_PAGE);
+    const top = TABLE_TOP + (page === 0 ? first.height : 0);
     return {
       name: pages === 1 ? "leaders-sheet" : `leaders-sheet-${page + 1}`,
       size: A4_WIDE,
@@ -59,9 +64,17 @@ export function leadersSheetScenes(plan: Plan, camp: Camp, words: Words): Scene[
       theme: "one-ink",
       items: [
         ...head(plan, camp, words),
-        ...tableHead(),
-        ...rows.flatMap((facts, index) => row(facts, index, berthOf, words)),
-        ...below(rows.length, page === pages - 1 ? unplacedText(plan, camp) : undefined, plan, words),
+        ...(page === 0 ? first.items : []),
+        ...tableHead(top),
+        ...rows.flatMap((facts, index) =>
+          row(facts, top + index * ROW, (index + 1) % 3 === 0, berthOf, words),
+        ),
+        ...below(
+          top + rows.length * ROW,
+          page === pages - 1 ? unplacedText(plan, camp) : undefined,
+          plan,
+          words,
+        ),
       ],
     };
   });
@@ -125,6 +138,23 @@ function band(plan: Plan, camp: Camp, words: Words): Item[] {
   return [heavy(25.6), ...cells, heavy(35)];
 }
 
+/** Children who lack a warm layer, before any table, and what height that takes. */
+function told(texts: readonly TextItem[], words: Words): { readonly items: Item[]; readonly height: number } {
+  const leading = TYPE_MM.body * 1.25;
+  const style = { size: TYPE_MM.body, weight: 700, width: RIGHT - LEFT, leading } as const;
+  const items: Item[] = [];
+  let base = FIRST_BASE;
+  for (const one of texts) {
+    const set = wrapped(one, [LEFT, base], style, words);
+    items.push(...set.items);
+    base = set.bottom + leading;
+  }
+  return { items, height: base - FIRST_BASE };
+}
+
+/** Base line of what stands first below the band. */
+const FIRST_BASE = 39.6;
+
 function heavy(y: number): Item {
   return line(
     [
@@ -135,29 +165,27 @@ function heavy(y: number): Item {
   );
 }
 
-function tableHead(): Item[] {
+function tableHead(top: number): Item[] {
   const titles = Object.values(COLUMNS).map(({ title, x, anchor, width }) =>
-    text(word(title), [x, TABLE_TOP - 3.6], { size: TYPE_MM.note, weight: 600, anchor, maxWidth: width + 4 }),
+    text(word(title), [x, top - 3.6], { size: TYPE_MM.note, weight: 600, anchor, maxWidth: width + 4 }),
   );
   return [
     ...titles,
     line(
       [
-        [LEFT, TABLE_TOP],
-        [RIGHT, TABLE_TOP],
+        [LEFT, top],
+        [RIGHT, top],
       ],
       { stroke: "ink", width: 0.6, cap: "butt" },
     ),
   ];
 }
 
-function row(facts: BerthFacts, index: number, berthOf: BerthOf, words: Words): Item[] {
-  const top = TABLE_TOP + index * ROW;
+function row(facts: BerthFacts, top: number, heavyRule: boolean, berthOf: BerthOf, words: Words): Item[] {
   const base = top + 6;
   const { berth, sleeper, steps } = facts;
   const cell = (column: Column, item: TextItem, weight: 500 | 700 = 500, size: number = TYPE_MM.body): Item =>
     text(item, [column.x, base], { size, weight, anchor: column.anchor, maxWidth: column.width });
-  const heavyRule = (index + 1) % 3 === 0;
   return [
     group([
       box([LEFT + 1.5, top + 1.6], 8, 5.8, { fill: "ink" }),
@@ -313,8 +341,8 @@ function unplacedText({ unplaced }: Plan, camp: Camp): TextItem | undefined {
 }
 
 /** What was not checked, who has no berth, and a box for notes in what is left of the page. */
-function below(rows: number, unplaced: TextItem | undefined, plan: Plan, words: Words): Item[] {
-  const under = TABLE_TOP + rows * ROW + 6.5;
+function below(bottom: number, unplaced: TextItem | undefined, plan: Plan, words: Words): Item[] {
+  const under = bottom + 6.5;
   const bold = {
     size: TYPE_MM.note,
     weight: 700,

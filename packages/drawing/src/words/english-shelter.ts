@@ -87,6 +87,10 @@ export const SHELTER_ENGLISH = {
   "warmth.weaker": "the weaker half: {half}",
   "warmth.no-checker": "Under 16: no degrees. A grown person must look in at {at}; none is named.",
   "warmth.checked-by": "Under 16: no degrees. {name} looks in at {at}.",
+  "warmth.youth-lacks":
+    "Not warm enough tonight for {names}: {layers}. Do not take them out without a warmer one. {look}",
+  "warmth.youth-borderline":
+    "Hardly warm enough tonight for {names}: {layers}. Find a warmer one before they go out. {look}",
   "warmth.flow": "{half}, {heat}",
   "warmth.flows-desc":
     "Heat that leaves above and below in the coldest hour, wider for more. Under: {under}. Over: {over}.",

@@ -20,6 +20,7 @@ import { tarpLines } from "./tarp-lines.ts";
 import { section, verdictLines, type SummaryLine } from "./summary-line.ts";
 import { robustLine } from "./say-robust.ts";
 import { whyLines } from "./why-lines.ts";
+import { youthLackLines } from "./youth-lack-lines.ts";
 
 export interface SummaryOptions {
   /** Tell also the proof, every assumption and every finding. */
@@ -31,7 +32,7 @@ export interface SummaryOptions {
 }
 
 /**
- * The plan in words, in the order of doing: verdict, what to look at on the ground, one line a berth, tarps, what the
+ * The plan in words, in the order of doing: verdict, children who lack a warm layer, what to look at on the ground, one line a berth, tarps, what the
  * store lacks, arrive-by and stop lines, the night by the clock, what to cut, assumptions that would change the answer,
  * cautions. Nobody's weight and age and no pull is told; water and degrees only to who asks why.
  */
@@ -39,6 +40,7 @@ export function summaryLines(plan: Plan, camp: Camp, options: SummaryOptions): r
   const names = namesOf(camp);
   const lines = [
     ...verdictLines(plan, headWords(plan)),
+    ...section("Before anybody sets out", youthLackLines(plan, camp)),
     ...(plan.fit === undefined ? berthParts(plan, camp, names, options) : fitParts(plan, names)),
     ...section("Kit short, and kept free", shortageLines(plan, names)),
     ...section("Arrive and stop", arriveAndStopLines(plan, camp)),

@@ -7,6 +7,7 @@ import {
   sayUnplaced,
   sayVerdict,
   spareLines,
+  youthLackLines,
 } from "@nightspan/edge";
 import { sleeperName, treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { picked } from "../state/map-look.ts";
@@ -38,6 +39,11 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       <p class="camp-count">
         <b>{fill(WORDS.map.placed, { placed: plan.placed, asked: plan.asked })}</b>
       </p>
+      {youthLackLines(plan, camp).map((line) => (
+        <p key={line}>
+          <b>{line}</b>
+        </p>
+      ))}
       {robustLine(plan).map((line) => (
         <p key={line} class="soft">
           {line}

@@ -15,9 +15,9 @@ import type { DealtKit } from "./dealt-kit.ts";
  * Source   tarp-geometry (handbook/layout.md: ground that tarps take)
  */
 export function keptForTarps<T extends Pick<Camp, "rules">>(camp: T, dealt: readonly DealtKit[]): T {
-  const { tarpHalfWidthM: _, ...rules } = camp.rules;
+  const { tarpHalfWidthM: before, ...rules } = camp.rules;
   const widths = dealt.flatMap(({ tarp }) => (tarp === undefined ? [] : tarpFootprint(tarp).halfWidthM));
-  if (widths.length === 0) return { ...camp, rules };
+  if (widths.length === 0) return before === undefined ? camp : { ...camp, rules };
   const widest: HouseRules = {
     ...rules,
     tarpHalfWidthM: { value: Math.max(...widths), source: "tarp-geometry" },

@@ -6,6 +6,7 @@ import { withAlternatives } from "./alternatives/with-alternatives.ts";
 import type { ChosenBerths } from "./choose-berths.ts";
 import { chooseLayout } from "./choose-layout.ts";
 import type { LinearSolver } from "./linear-solver.ts";
+import { layoutFaults } from "./layout-faults.ts";
 import { planOf, type Work } from "./plan-work.ts";
 import { prepareCamp } from "./prepare-camp.ts";
 import { dealAnew } from "./redeal/deal-anew.ts";
@@ -63,8 +64,15 @@ function planned(camp: Camp, tools: PlanTools): Plan {
   const { work, chosen } = layout;
   const robust = findRobustCount(camp, tools.solver, given);
   return {
-    ...withAlternatives(planOf(work, chosen), work),
+    ...withAlternatives(lookedAtAgain(planOf(work, chosen), work), work),
     ...(told === undefined ? {} : { dealtAnew: told }),
     ...(robust === undefined ? {} : { robust }),
   };
+}
+
+/** The plan, once nothing is wrong with its berths and spare berths by other arithmetic; a fault is our own mistake. */
+function lookedAtAgain(plan: Plan, { camp }: Work): Plan {
+  const faults = layoutFaults(camp, [...plan.berths, ...(plan.spares ?? [])]);
+  if (faults.length > 0) throw new Error(`the layout breaks a rule of the ground: ${faults.join("; ")}`);
+  return plan;
 }

@@ -7,7 +7,7 @@ import type { Tarp } from "../plan/kit.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Obstacle } from "../site/obstacle.ts";
 import type { Tree } from "../site/tree.ts";
-import { layoutFaults } from "./testing/layout-faults.fixture.ts";
+import { layoutFaults } from "./layout-faults.ts";
 import { planned } from "./testing/planned.fixture.ts";
 import { WOOD } from "./testing/wood.fixture.ts";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Camp } from "../plan/camp.ts";
 import { repairPlan } from "./repair/repair-plan.ts";
 import { at, camp, pair, sleeper } from "./testing/camp.fixture.ts";
-import { layoutFaults } from "./testing/layout-faults.fixture.ts";
+import { layoutFaults } from "./layout-faults.ts";
 import { planned } from "./testing/planned.fixture.ts";
 import { WOOD } from "./testing/wood.fixture.ts";
 

@@ -71,7 +71,7 @@ export interface Guy {
 
 /** The cord that the tarp hangs on. */
 export interface RidgeLine {
-  /** Tree to tree [m]; friction hitches hold both ends of the tarp. */
+  /** From the middle of the head's trunk to the bark of the foot's [m]; friction hitches hold both ends of the tarp. */
   readonly spanM: number;
   readonly headTieM: number;
   readonly footTieM: number;

@@ -120,7 +120,8 @@ describe("planCuts", () => {
       conflicts: [],
     } as const;
     const tarp = {
-      ridge: { spanM: 4.2 },
+      // Trees 4.2 m apart and 0.3 m thick: 3.9 m from bark to bark, and 0.942 m round each.
+      ridge: { spanM: 4.05 },
       guys: [
         { ...guy, name: "left/head", lengthM: 1.5 },
         { ...guy, name: "left/foot", lengthM: 0 },

@@ -70,9 +70,10 @@ function ridgeline({ id, hang, kit }: PlannedBerth): Wanted[] {
 
 function tarpLines({ id, tarp, request }: PlannedBerth): Wanted[] {
   if (tarp === undefined) return [];
-  const trunksM = (request?.head.dbhM ?? USUAL_TRUNK_M) + (request?.foot.dbhM ?? USUAL_TRUNK_M);
+  const headTrunkM = request?.head.dbhM ?? USUAL_TRUNK_M;
+  const footTrunkM = request?.foot.dbhM ?? USUAL_TRUNK_M;
   // From bark to bark, and once round each trunk.
-  const ridgeM = tarp.ridge.spanM - trunksM / 2 + Math.PI * trunksM;
+  const ridgeM = tarp.ridge.spanM - headTrunkM / 2 + Math.PI * (headTrunkM + footTrunkM);
   const guys = tarp.guys.filter(({ lengthM }) => lengthM > 0);
   return [
     { purpose: "tarp-ridge", netM: ridgeM, allowanceM: RIDGE_KNOTS_M, berth: id },

@@ -153,7 +153,7 @@ export const DEFAULTS = {
   "rules.weights.far": {
     value: 10,
     unit: "m",
-    why: "Each sleeper beyond the radius of the group: more than any span can be off.",
+    why: "Each sleeper beyond the radius of the group: more than any span can be off. Where many others save more by it, a group is torn on purpose.",
     source: "house-convention",
   },
   "rules.weights.wish": {

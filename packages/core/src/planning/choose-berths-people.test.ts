@@ -253,6 +253,18 @@ describe("wishes in a plan", () => {
     expect(plan.cost).toBeCloseTo(0.4, 4);
   });
 
+  it("says of a wish across zones that is not met how far apart the zones are kept", () => {
+    const people = [sleeper("a", { group: "x", near: ["b"] }), sleeper("b", { group: "y" })];
+    const zoned = (east: string) => [
+      { id: "x", withinM: 20, zone: "west" },
+      { id: "y", withinM: 20, zone: east },
+    ];
+    const trees = [...pairAt(0, 0), ...pairAt(40, 0)];
+    const nearOf = (east: string) => about(planned(withPeople(trees, people, zoned(east))), "people.near");
+    expect(nearOf("east")).toMatchObject([{ verdict: "look-again", about: ["b", "zones-apart", "8"] }]);
+    expect(nearOf("west")).toMatchObject([{ verdict: "look-again", about: ["b"] }]);
+  });
+
   it("keeps different zones apart", () => {
     const people = ["a", "b", "c", "d"].map((id, index) =>
       sleeper(id, { group: index % 2 === 0 ? "x" : "y" }),

@@ -36,7 +36,7 @@ const SOURCES: Readonly<Record<PeopleRule, SourceKey>> = {
 
 function finding(
   rule: PeopleRule,
-  { sleeper, other, apartM, limitM, met }: Distance,
+  { sleeper, other, apartM, limitM, met, zonesM }: Distance,
   sense: "at-most" | "at-least",
 ): Finding {
   const told = kept(
@@ -48,7 +48,7 @@ function finding(
       demand: apartM,
       limit: limitM,
       unit: "m",
-      about: [other],
+      about: zonesM === undefined ? [other] : [other, "zones-apart", String(zonesM)],
     },
     "look-again",
   );

@@ -16,6 +16,8 @@ export interface Distance {
   readonly apartM: number;
   readonly limitM: number;
   readonly met: boolean;
+  /** Of two who wish to be near though their zones keep them apart: they lie at least so far apart [m]. */
+  readonly zonesM?: number;
 }
 
 /** Distances of one group from its hub. */
@@ -63,9 +65,16 @@ export function peopleDistances(
   const placed = [...lying].sort((a, b) => byCodeUnit(a.sleeper.id, b.sleeper.id));
   const byId = new Map(placed.map((one) => [one.sleeper.id, one]));
   const zoneOf = new Map(groups.map(({ id, zone }) => [id, zone]));
+  const zoneIn = (id: string): string | undefined => zoneOf.get(byId.get(id)?.sleeper.group ?? "");
+  const areWalled = ({ sleeper, other }: Distance): boolean => {
+    const [one, two] = [zoneIn(sleeper), zoneIn(other)];
+    return one !== undefined && two !== undefined && one !== two;
+  };
   return {
     groups: groups.flatMap((group) => groupDistances(placed, group)),
-    near: wished(placed, byId, "near", (apartM) => atMost(apartM, limits.nearM)),
+    near: wished(placed, byId, "near", (apartM) => atMost(apartM, limits.nearM)).map((one) =>
+      areWalled(one) ? { ...one, zonesM: limits.apartM } : one,
+    ),
     apart: wished(placed, byId, "apart", (apartM) => atLeast(apartM, limits.apartM)),
     zones: acrossWall(placed, ({ group }) => zoneOf.get(group ?? ""), limits.apartM),
     ages: limits.adultYouthM === undefined ? [] : acrossWall(placed, isOfAge, limits.adultYouthM),

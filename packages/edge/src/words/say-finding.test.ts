@@ -190,6 +190,23 @@ describe("findings in words", () => {
     );
   });
 
+  it("says of a wish across zones in which ring alone it can be met", () => {
+    const near = {
+      rule: "people.near",
+      source: "common-practice",
+      subject: "sleeper/a",
+      unit: "m",
+      sense: "at-most",
+      limit: 12,
+    } as const;
+    const said = (demand: number) =>
+      sayFinding(kept({ ...near, demand, about: ["b", "zones-apart", "8"] }, "look-again"), names);
+    expect(said(14)).toMatch(
+      /: more than the 12\.0\u00a0m allowed\. Their zones keep them apart: only from 8\.0\u00a0m to 12\.0\u00a0m meets both\.$/,
+    );
+    expect(said(10)).not.toContain("zones");
+  });
+
   it("tells how near a strength is, never the weight", () => {
     const plate = {
       ...strap,

@@ -134,7 +134,7 @@ const SENTENCES: Readonly<Record<RuleKey, Say>> = {
   "layout.spare": (f) =>
     `${f.demand} of the ${f.limit} spare ${f.limit === 1 ? "berth" : "berths"} that the house asks for ${f.demand === 1 ? "is" : "are"} kept free.`,
   "people.group-radius": sayRadius,
-  "people.near": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
+  "people.near": sayNear,
   "people.apart": (f, names) => measured(`Between ${both(f, names)} it is`, f, distance),
   "people.zone": (f, names) => measured(`Between ${both(f, names)}, of different zones, it is`, f, distance),
   "people.adult-youth": (f, names) =>
@@ -268,6 +268,14 @@ function sayRadius(f: Told, names: Names): string {
   const [kind, id = ""] = f.subject.split("/");
   const who = kind === "group" ? `the farthest of ${id}` : names.sleeper(id);
   return measured(`From ${hub} to ${who} it is`, f, distance);
+}
+
+/** Two whose zones keep them apart can be near only in the ring between the two distances. */
+function sayNear(f: Told, names: Names): string {
+  const told = measured(`Between ${both(f, names)} it is`, f, distance);
+  const [, kind, apart] = f.about ?? [];
+  if (kind !== "zones-apart" || f.verdict === "clear") return told;
+  return `${told} Their zones keep them apart: only from ${distance(Number(apart))} to ${distance(f.limit)} meets both.`;
 }
 
 /** Two people by name: whom the finding is about, and the other. */

@@ -89,7 +89,7 @@ export const RULES_WORDS = {
     slope: "for a metre of rise in each metre",
     walk: "for each metre from the meeting point",
     spread: "for each metre from the middle of the group",
-    far: "for each person beyond the radius of the group",
+    far: "for each person beyond the radius of the group; where many others save more by it, a group is torn on purpose",
     wish: "for each wish that is not met",
   },
   costs: "{cost} in this plan",

@@ -55,6 +55,11 @@ describe("plan", () => {
   it("fits people out from the store where there is no ground", async () => {
     const { code, out } = await ran(["plan", "examples/store.camp.json"]);
     await expect(out).toMatchFileSnapshot("../../golden/store-summary.txt");
+    const air = /hardest air at the hammocks: −?\d+\u00a0°C/;
+    expect(out).not.toMatch(air);
+    expect((await ran(["plan", "examples/store.camp.json", "--why"])).out.replaceAll(/\n +/g, " ")).toMatch(
+      air,
+    );
     expect(code).toBe(0);
     expect(out).not.toMatch(/Arrive by \d|sleep on the ground|as surveyed/);
   });

@@ -3,6 +3,7 @@ export { cardReason } from "./card-reason.ts";
 export { CAUTIONS, DEFERS_TO, type Caution } from "./cautions.ts";
 export { displayWidth, padded, wrapped } from "./display-width.ts";
 export { labels, measure } from "./labels.ts";
+export { whyFitLines } from "./why-night-lines.ts";
 export { youthLackLines } from "./youth-lack-lines.ts";
 export { namesOf, type Names } from "./names.ts";
 export { plainText } from "./plain-text.ts";

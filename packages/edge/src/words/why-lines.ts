@@ -8,7 +8,7 @@ import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
 import { sayProof } from "./say-proof.ts";
 import { sayVerdict } from "./say-verdict.ts";
-import { whyNightLines } from "./why-night-lines.ts";
+import { whyFitLines, whyNightLines } from "./why-night-lines.ts";
 import { supplySteps, type SupplyStep } from "./supply-steps.ts";
 
 /** How the answer was found, and how sure it is to be the best; then each berth's findings, the worst first. */
@@ -19,6 +19,7 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
     ...plan.unplaced.flatMap((one) => [...pairLines(one, names), ...insteadLines(one, names)]),
     sayCost(plan),
     ...costLines(plan),
+    ...whyFitLines(plan.fit),
     ...plan.findings.map((finding) => `${sayVerdict(finding.verdict)}: ${sayFinding(finding, names)}`),
     ...plan.berths.flatMap((berth) => berthLines(berth, names)),
   ];

@@ -1,8 +1,15 @@
-import type { BerthTarp, BerthWarmth, PlannedBerth, WetRates } from "@nightspan/core";
+import type { BerthTarp, BerthWarmth, PlannedBerth, StoreFit, WetRates } from "@nightspan/core";
 
 /** The figures behind one berth's plain answers: water by the hour, its rose, degrees with their band, heat above and below. */
 export function whyNightLines({ tarp, warmth }: PlannedBerth): readonly string[] {
   return [...(tarp === undefined ? [] : wetLines(tarp)), ...(warmth === undefined ? [] : heatLines(warmth))];
+}
+
+/** The air that each "enough" of people fitted out from the store is of. */
+export function whyFitLines(fit: Pick<StoreFit, "airK"> | undefined): readonly string[] {
+  return fit?.airK === undefined
+    ? []
+    : [`Warmth is judged by the hardest air at the hammocks: ${celsius(fit.airK)}.`];
 }
 
 function wetLines({ item, wet, canopyDrip, rose, options, windMS, gustMS }: BerthTarp): readonly string[] {

@@ -1,5 +1,5 @@
 import type { Camp, FitChoice, FitPart, Overkill, PersonFit, StoreFit } from "@nightspan/core";
-import { length, namesOf, sayFinding } from "@nightspan/edge";
+import { length, namesOf, sayFinding, whyFitLines } from "@nightspan/edge";
 import { opened } from "../state/camp-store.ts";
 import { pinItem, pinsOf } from "../state/kit-use.ts";
 import { KitFigure } from "../store/kit-figure.tsx";
@@ -21,6 +21,12 @@ export function FitAnswer({ fit, person, camp }: FitAnswerProps) {
       <h2>{WORDS.fit.answer}</h2>
       <p class="soft">{fill(WORDS.fit.range, { near: length(near, 1), far: length(far, 1) })}</p>
       <p class="note">{WORDS.warmth.notFor}</p>
+      {whyFitLines(fit).map((line) => (
+        <details key={line} class="why">
+          <summary>{WORDS.fit.reasons}</summary>
+          <p class="note">{line}</p>
+        </details>
+      ))}
       {person.parts.map((part) => (
         <Part key={part.kind} part={part} sleeper={person.sleeper} camp={camp} />
       ))}

@@ -21,6 +21,7 @@ describe("house rules", () => {
     await now.page.getByRole("textbox", { name: "Half width of a berth" }).fill("1.2");
     await now.page.getByRole("textbox", { name: "Clear of water" }).fill("7");
     await now.page.getByRole("checkbox", { name: "No spokes" }).check();
+    await now.page.getByRole("combobox", { name: "Room for the error of the map" }).selectOption("true");
     await now.page.getByRole("textbox", { name: "Trees not to be used" }).fill("Fagus sylvatica, ash");
     await now.page.getByRole("textbox", { name: "Walk", exact: true }).fill("0.1");
     await untilPlanned(now.page);
@@ -28,6 +29,7 @@ describe("house rules", () => {
       footprint_half_width_m: 1.2,
       setback_water_m: 7,
       no_spokes: true,
+      survey_room: true,
       species_not: ["Fagus sylvatica", "ash"],
       weights: { walk: 0.1 },
     });

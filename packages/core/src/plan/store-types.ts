@@ -163,8 +163,19 @@ export interface Dealing {
   readonly leastMarginK?: number;
   /** Mass of all that was dealt, where weighed [kg]. */
   readonly massKg: number;
-  /** True where no other dealing does better in this order: nobody below margin, least margin, mass. */
+  /** All of `provenOf`. */
   readonly proven: boolean;
+  readonly provenOf: DealingProof;
+}
+
+/** What is proven of how warm layers were dealt, by the margin of each half. */
+export interface DealingProof {
+  /** No dealing leaves fewer people below what is asked, nor fewer under 16, then under 18, of as many. */
+  readonly below: boolean;
+  /** Of those, none has a larger least margin. */
+  readonly leastMargin: boolean;
+  /** Of those, none comes nearer for who is below, nor with as near carries less. */
+  readonly order: boolean;
 }
 
 /** Who got what. */
@@ -188,8 +199,10 @@ export interface KitShortage {
   readonly kind: DealtKind;
   /** Who goes without. */
   readonly lacking: readonly string[];
-  /** The smallest set of people found who compete for too few items: more people than `pieces`. */
+  /** People who compete for too few items, more of them than `pieces`: the fewest found. */
   readonly competing: readonly string[];
+  /** Whether no fewer people have too few items between them. */
+  readonly isFewest: boolean;
   /** Lines that serve any of them, and how many pieces these have between them. */
   readonly items: readonly string[];
   readonly pieces: number;

@@ -198,6 +198,7 @@ export const DEALING: Dealing = {
       kind: "hammock",
       lacking: ["bo"],
       competing: ["bo", "cy"],
+      isFewest: true,
       items: ["h"],
       pieces: 1,
       borrow: [
@@ -220,6 +221,7 @@ export const DEALING: Dealing = {
   leastMarginK: 1,
   massKg: 30,
   proven: true,
+  provenOf: { below: true, leastMargin: true, order: true },
 };
 
 export const CUTS: CutList = {

@@ -18,6 +18,8 @@ const shortageSchema = z.object({
   kind: dealtKind(),
   lacking: z.array(name()),
   competing: z.array(name()),
+  /** No fewer people compete for too few items; else the fewest found. */
+  is_fewest: z.optional(z.boolean()),
   items: z.array(name()),
   pieces: count(),
   borrow: z.array(borrowSchema),
@@ -42,6 +44,7 @@ export const dealingSchema = z.object({
   least_margin_k: z.optional(amount()),
   mass_kg: amount(),
   proven: z.boolean(),
+  proven_of: z.optional(z.object({ below: z.boolean(), least_margin: z.boolean(), order: z.boolean() })),
 });
 
 const material = () => choice("webbing", "ridge-cord", "guy-cord", "thin-cord");

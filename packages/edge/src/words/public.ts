@@ -34,6 +34,7 @@ export { refusalJson, sayRefusal } from "./say-refusal.ts";
 export { sayPairsOut, sayUnplaced } from "./say-unplaced.ts";
 export { sayLookedAt, sayNotChecked, sayVerdict } from "./say-verdict.ts";
 export { HOW_TO_COUNT, stepsBetween } from "./steps-between.ts";
+export { provenLines } from "./store-lines.ts";
 export { summaryLines, type SummaryOptions } from "./summary-lines.ts";
 export type { SummaryLine } from "./summary-line.ts";
 export { tonightLines } from "./tonight-lines.ts";

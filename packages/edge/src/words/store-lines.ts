@@ -7,10 +7,32 @@ import { length, width } from "./quantities.ts";
 export function shortageLines({ dealing }: Plan, names: Names): readonly string[] {
   return dealing === undefined
     ? []
-    : [...dealing.shortages.map((one) => sayShortage(one, names)), ...spare(dealing)];
+    : [
+        ...dealing.shortages.map((one) => sayShortage(one, names)),
+        ...provenLines(dealing),
+        ...spare(dealing),
+      ];
 }
 
-function sayShortage({ kind, lacking, competing, items, pieces, borrow }: KitShortage, names: Names): string {
+/** What is proven of how warm layers were dealt, where these do not go round. */
+export function provenLines({ shortages, provenOf }: Dealing): readonly string[] {
+  const isShort = shortages.some(({ kind }) => kind === "under" || kind === "over");
+  if (!isShort || !provenOf.below) return [];
+  const more = provenOf.leastMargin ? ["the coldest of them can be no warmer"] : [];
+  const not = [
+    ...(provenOf.leastMargin ? [] : ["the coldest can be no warmer"]),
+    ...(provenOf.order ? [] : ["those below come as near as can be"]),
+  ];
+  return [
+    `Proven of warm layers, by what each half asks: ${["no fewer people can be below what is asked", ...more].join("; ")}.`,
+    ...(not.length === 0 ? [] : [`Not proven: ${not.join("; ")}.`]),
+  ];
+}
+
+function sayShortage(
+  { kind, lacking, competing, isFewest, items, pieces, borrow }: KitShortage,
+  names: Names,
+): string {
   const who = (ids: readonly string[]) => ids.map((id) => names.sleeper(id)).join(", ");
   const what = ENGLISH[`packed.${kind}`];
   const without =
@@ -21,7 +43,7 @@ function sayShortage({ kind, lacking, competing, items, pieces, borrow }: KitSho
   const why =
     rest.length === 0 || items.length === 0
       ? ""
-      : ` ${competing.length} people for ${pieces} of ${items.join(", ")}: ${who(competing)}.`;
+      : ` ${competing.length} people for ${pieces} of ${items.join(", ")}${isFewest ? "" : ", the fewest found"}: ${who(competing)}.`;
   return [`${without}.${why}`, ...borrow.map(sayBorrow)].join(" ");
 }
 

@@ -97,7 +97,8 @@ describe("dealWarmth", () => {
         expect(score.enough).toBe(best.enough);
         expect(found.enough.reduce((sum, flag) => sum + flag, 0)).toBe(best.enough);
         expect([score.children, score.youths]).toEqual([best.children, best.youths]);
-        if (found.proven) expect(score.least).toBe(best.least);
+        if (found.isLeastProven) expect(score.least).toBe(best.least);
+        if (found.proven) expect([found.isLeastProven, score.least]).toEqual([true, best.least]);
         if (best.enough === PEOPLE) {
           expect(found.proven).toBe(true);
           expect(score.massG).toBe(best.massG);

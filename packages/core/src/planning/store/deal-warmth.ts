@@ -17,7 +17,9 @@ export interface WarmthDeal {
   readonly over: Int32Array;
   /** Whether both halves of a person are enough. */
   readonly enough: Uint8Array;
-  /** True where no dealing does better by the order of `dealWarmth`. */
+  /** Whether no dealing with as few below has a larger least margin. */
+  readonly isLeastProven: boolean;
+  /** Whether no dealing does better by the whole order of `dealWarmth`, person by person and not half by half alone. */
   readonly proven: boolean;
 }
 
@@ -34,7 +36,7 @@ export type ComesFirst = 0 | 1 | 2;
  *
  * Shapes   people × lines each → line of each person
  * Holds    at most a thousand people; margins below −60 K count as −60 K in the sum of squares
- * Error    exact where `proven`; how many are below, and how many of 2 and of 1, is always exact
+ * Error    exact where `proven`; how many are below, and how many of 2 and of 1, is always exact; the least margin where `isLeastProven`
  * Source   kit-dealing (handbook/kit.md)
  */
 export function dealWarmth(
@@ -47,11 +49,24 @@ export function dealWarmth(
   const chosen = halvesDealt(people, under, over, enough);
   const isAll = enough.every((flag) => flag === 1);
   const free = isAll ? chosen : halvesDealt(people, under, over, new Uint8Array(people));
-  const proven =
+  const isLeastProven = poorerLeast(chosen) === poorerLeast(free);
+  const isEachProven =
+    isLeastProven &&
     chosen.under.leastMargin === free.under.leastMargin &&
     chosen.over.leastMargin === free.over.leastMargin &&
     chosen.under.cost + chosen.over.cost === free.under.cost + free.over.cost;
-  return { under: chosen.under.lineOf, over: chosen.over.lineOf, enough, proven };
+  const proven = isEachProven && (isAll || isOneHalf(under, over));
+  return { under: chosen.under.lineOf, over: chosen.over.lineOf, enough, isLeastProven, proven };
+}
+
+/** With nobody bound to have enough no dealing has a larger one: each half's is the largest that it allows. */
+function poorerLeast({ under, over }: ReturnType<typeof halvesDealt>): number {
+  return Math.min(under.leastMargin, over.leastMargin);
+}
+
+/** Where one half leaves no choice and nobody short, the order of the other half is that of the people. */
+function isOneHalf(under: WarmthHalfTable, over: WarmthHalfTable): boolean {
+  return [under, over].some(({ room, margin }) => room.length === 1 && margin.every((value) => value >= 0));
 }
 
 interface HalfDealt {

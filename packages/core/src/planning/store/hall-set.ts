@@ -1,4 +1,5 @@
 import { leastTransport } from "../group-transport.ts";
+import { fewestShort } from "./fewest-short.ts";
 
 export interface HallInput {
   /** Pieces of each line. */
@@ -13,19 +14,28 @@ export interface HallSet {
   readonly lines: readonly number[];
   /** Fewer than there are people. */
   readonly pieces: number;
+  /** Whether no set of fewer people has too few pieces. */
+  readonly isFewest: boolean;
 }
 
 /**
  * A set of people who have fewer pieces between them than they are: why somebody must go without.
  *
  * Whoever goes without starts it; those who hold what would serve them join, and so on. Of a crowd of up to sixty each is
- * then left out who need not be in it, so that no smaller set lies within.
+ * then left out who need not be in it, so that no smaller set lies within. Where lines differ in at most twelve ways in whom
+ * they serve, `fewestShort` gives the smallest of all.
  *
- * Shapes   people × lines → the smallest of the sets found, or nothing where all are served
- * Error    none: |people| > pieces by count; a set elsewhere may be smaller still
+ * Shapes   people × lines → the smallest set, or nothing where all are served
+ * Error    none: |people| > pieces by count; a set elsewhere may be smaller still where not `isFewest`
  * Source   kit-dealing (handbook/kit.md)
  */
 export function hallSet(input: HallInput): HallSet | undefined {
+  if (input.lineOf.every((line) => line !== -1)) return undefined;
+  const fewest = fewestShort(input);
+  return fewest === undefined ? fewestFound(input) : setOf(input, fewest, true);
+}
+
+function fewestFound(input: HallInput): HallSet | undefined {
   let smallest: HallSet | undefined;
   const seen = new Set<string>();
   for (const [person, line] of input.lineOf.entries()) {
@@ -59,9 +69,13 @@ function shrunk(input: HallInput, crowd: readonly number[]): HallSet {
     const fewer = people.filter((one) => one !== person);
     if (!canServe(input, fewer)) people = fewer;
   }
+  return setOf(input, people, false);
+}
+
+function setOf(input: HallInput, people: readonly number[], isFewest: boolean): HallSet {
   const lines = [...input.room.keys()].filter((line) => people.some((person) => input.serves(person, line)));
   const pieces = lines.reduce((sum, line) => sum + (input.room[line] ?? 0), 0);
-  return { people: [...people].sort((a, b) => a - b), lines, pieces };
+  return { people: [...people].sort((a, b) => a - b), lines, pieces, isFewest };
 }
 
 function canServe({ room, serves }: HallInput, people: readonly number[]): boolean {

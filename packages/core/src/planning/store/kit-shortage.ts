@@ -38,6 +38,7 @@ export function kitShortage<L extends KitItem>(input: ShortageInput<L>): KitShor
     kind,
     lacking: ids(lacking),
     competing: ids(competing),
+    isFewest: set?.isFewest ?? true,
     items: (set?.lines ?? []).flatMap((line) => lines[line]?.id ?? []),
     pieces,
     borrow: [{ kind, count: lacking.length, for: ids(lacking), ...toughest(lacking.map(input.wish)) }],

@@ -42,6 +42,11 @@ export function storeDealing(input: DealingInput): Dealing {
     ...(Number.isFinite(least) ? { leastMarginK: least } : {}),
     massKg: sleepers.reduce((sum, sleeper) => sum + massOf(hands, sleeper), 0),
     proven: warmth?.proven ?? true,
+    provenOf: {
+      below: true,
+      leastMargin: warmth?.isLeastProven ?? true,
+      order: warmth?.proven ?? true,
+    },
   };
 }
 

@@ -19,6 +19,7 @@ export interface WarmthDealt {
   readonly tables: Readonly<Record<"under" | "over", HalfOfStore | undefined>>;
   /** Whether a line would be enough for somebody in all else that they were dealt. */
   readonly isEnough: (sleeper: Sleeper, line: LineOf<"under"> | LineOf<"over">) => boolean;
+  readonly isLeastProven: boolean;
   readonly proven: boolean;
 }
 
@@ -59,6 +60,7 @@ export function dealStoreWarmth(
       const other = line.kind === "under" ? { ...held, under: line } : { ...held, over: line };
       return margins.both(sleeper, other)[line.kind] >= 0;
     },
+    isLeastProven: dealt.isLeastProven,
     proven: dealt.proven,
   };
 }

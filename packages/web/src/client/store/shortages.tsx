@@ -1,5 +1,5 @@
 import type { BorrowWish, Camp, KitShortage } from "@nightspan/core";
-import { length } from "@nightspan/edge";
+import { length, provenLines } from "@nightspan/edge";
 import { sleeperName } from "../state/camp-names.ts";
 import { answer } from "../state/plan-store.ts";
 import { Name } from "../ui/name.tsx";
@@ -30,6 +30,11 @@ export function Shortages() {
           camp={now.camp}
         />
       ))}
+      {provenLines(dealing).map((line) => (
+        <p key={line} class="soft">
+          {line}
+        </p>
+      ))}
       {dealing.spareUnderLacking === 0 ? null : (
         <p>{fill(WORDS.kit.spareLacking, { count: dealing.spareUnderLacking })}</p>
       )}
@@ -43,7 +48,7 @@ function GroundKept({ places }: { readonly places: number }) {
 }
 
 function Shortage({ shortage, camp }: { readonly shortage: KitShortage; readonly camp: Camp }) {
-  const { kind, lacking, competing, pieces, borrow } = shortage;
+  const { kind, lacking, competing, isFewest, pieces, borrow } = shortage;
   return (
     <section class="shortage">
       <KitFigure kind={kind} />
@@ -59,7 +64,12 @@ function Shortage({ shortage, camp }: { readonly shortage: KitShortage; readonly
           </details>
         )}
         {competing.length <= lacking.length ? null : (
-          <p class="soft">{fill(WORDS.kit.compete, { people: competing.length, pieces })}</p>
+          <p class="soft">
+            {fill(isFewest ? WORDS.kit.compete : WORDS.kit.competeFound, {
+              people: competing.length,
+              pieces,
+            })}
+          </p>
         )}
         <ul>
           {borrow.map((wish, place) => (

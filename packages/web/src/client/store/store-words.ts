@@ -136,6 +136,7 @@ export const STORE_WORDS = {
   lack: "Not enough {kind} for",
   andMore: "and {count} more",
   compete: "{people} people want the same {pieces}.",
+  competeFound: "{people} people want the same {pieces}: the fewest found.",
   borrow: "Borrow or buy {count}: {what}.",
   leastUser: "for at least {mass}\u00a0kg",
   leastLength: "at least {length} long",

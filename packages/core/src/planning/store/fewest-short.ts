@@ -1,4 +1,4 @@
-import type { HallInput } from "./hall-set.ts";
+import type { HallInput } from "./hall-input.ts";
 
 /**
  * The fewest people who have fewer pieces between them than they are.

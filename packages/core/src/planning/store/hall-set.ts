@@ -1,13 +1,6 @@
 import { leastTransport } from "../group-transport.ts";
 import { fewestShort } from "./fewest-short.ts";
-
-export interface HallInput {
-  /** Pieces of each line. */
-  readonly room: readonly number[];
-  readonly serves: (person: number, line: number) => boolean;
-  /** A dealing that serves as many as can be: the line of each person, −1 for none. */
-  readonly lineOf: Int32Array;
-}
+import type { HallInput } from "./hall-input.ts";
 
 export interface HallSet {
   readonly people: readonly number[];

@@ -125,12 +125,7 @@ export function planOf(work: Work, layout: ChosenBerths): Plan {
     ...store,
     ...(work.pinsRefused.length === 0 ? {} : { pinsRefused: work.pinsRefused }),
     ...nightParts(night?.clock),
-    defaultsUsed: [
-      ...camp.defaultsUsed,
-      ...deal.defaultsUsed,
-      ...warmth.defaultsUsed,
-      ...(night?.defaultsUsed ?? []),
-    ],
+    defaultsUsed: [camp, deal, warmth, night].flatMap((part) => part?.defaultsUsed ?? []),
     findings,
     cautions: CAUTION_KEYS,
   };

@@ -7,60 +7,12 @@ import type { SheetRow, SheetTable } from "./table-sheet.ts";
 /** Who lies where, whose buddy, which leader is nearest, and what was set; no ages. */
 export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefined {
   if (plan.berths.length === 0) return undefined;
-  const people = new Map(camp.sleepers.map((sleeper) => [sleeper.id, sleeper]));
-  const tags = tagsById(camp);
-  const tag = (id: string): TextItem => name(tags.get(id) ?? id);
-  const pair = (head: string, foot: string): TextItem =>
-    word("leaders.tags", { head: tag(head), foot: tag(foot) });
-  const rows = plan.berths.map((berth): SheetRow => {
-    const sleeper = people.get(berth.sleeper);
-    return [
-      name(berth.id),
-      name(sleeper?.name ?? berth.sleeper),
-      sleeper?.group === undefined ? { said: "" } : name(sleeper.group),
-      berth.verdict === "do-not-hang"
-        ? word("sleeping.refused", { trees: pair(berth.headTree, berth.footTree) })
-        : pair(berth.headTree, berth.footTree),
-      wayText(berth, sleeper, camp),
-      buddyText(berth, plan, camp),
-      leaderText(berth, plan, camp),
-      "blank",
-      "blank",
-      "tick",
-    ];
-  });
-  const unplaced = plan.unplaced.map(({ sleeper }): SheetRow => {
-    const person = people.get(sleeper);
-    const empty = { said: "" };
-    const where = camp.ground?.fallback?.note;
-    return [
-      empty,
-      name(person?.name ?? sleeper),
-      person?.group === undefined ? empty : name(person.group),
-      word("sleeping.on-the-ground"),
-      where === undefined ? empty : name(where),
-      empty,
-      empty,
-      empty,
-      empty,
-      "tick",
-    ];
-  });
-  const spares = (plan.spares ?? []).map(({ id, headTree, footTree }): SheetRow => {
-    const empty = { said: "" };
-    return [
-      name(id),
-      word("sleeping.spare"),
-      empty,
-      pair(headTree, footTree),
-      empty,
-      empty,
-      empty,
-      "blank",
-      "blank",
-      empty,
-    ];
-  });
+  const list: List = {
+    plan,
+    camp,
+    people: new Map(camp.sleepers.map((one) => [one.id, one])),
+    pair: pairsOf(camp),
+  };
   return {
     name: "sleeping-plan",
     title: word("sleeping.title"),
@@ -78,10 +30,73 @@ export function sleepingPlanTable(plan: Plan, camp: Camp): SheetTable | undefine
       { title: word("sleeping.angle-set"), share: 24 },
       { title: word("sleeping.in"), share: 16, anchor: "middle" },
     ],
-    rows: [...rows, ...unplaced, ...spares],
+    rows: [...lyingRows(list), ...groundRows(list), ...spareRows(list)],
     rowMm: 8.2,
     after: [...groundKept(plan), word("sheet.look")],
   };
+}
+
+interface List {
+  readonly plan: Plan;
+  readonly camp: Camp;
+  readonly people: ReadonlyMap<string, Sleeper>;
+  /** Two trees by their tags. */
+  readonly pair: (head: string, foot: string) => TextItem;
+}
+
+function pairsOf(camp: Camp): List["pair"] {
+  const tags = tagsById(camp);
+  const tag = (id: string): TextItem => name(tags.get(id) ?? id);
+  return (head, foot) => word("leaders.tags", { head: tag(head), foot: tag(foot) });
+}
+
+const EMPTY: TextItem = { said: "" };
+
+function groupText(sleeper: Sleeper | undefined): TextItem {
+  return sleeper?.group === undefined ? EMPTY : name(sleeper.group);
+}
+
+function lyingRows({ plan, camp, people, pair }: List): SheetRow[] {
+  return plan.berths.map((berth) => {
+    const sleeper = people.get(berth.sleeper);
+    const trees = pair(berth.headTree, berth.footTree);
+    return [
+      name(berth.id),
+      name(sleeper?.name ?? berth.sleeper),
+      groupText(sleeper),
+      berth.verdict === "do-not-hang" ? word("sleeping.refused", { trees }) : trees,
+      wayText(berth, sleeper, camp),
+      buddyText(berth, plan, camp),
+      leaderText(berth, plan, camp),
+      "blank",
+      "blank",
+      "tick",
+    ];
+  });
+}
+
+/** Who has no berth, and where they lie instead. */
+function groundRows({ plan, camp, people }: List): SheetRow[] {
+  const where = camp.ground?.fallback?.note;
+  return plan.unplaced.map(({ sleeper }) => {
+    const person = people.get(sleeper);
+    const place = where === undefined ? EMPTY : name(where);
+    const before = [
+      EMPTY,
+      name(person?.name ?? sleeper),
+      groupText(person),
+      word("sleeping.on-the-ground"),
+      place,
+    ];
+    return [...before, EMPTY, EMPTY, EMPTY, EMPTY, "tick"];
+  });
+}
+
+function spareRows({ plan, pair }: List): SheetRow[] {
+  return (plan.spares ?? []).map(({ id, headTree, footTree }) => {
+    const before = [name(id), word("sleeping.spare"), EMPTY, pair(headTree, footTree)];
+    return [...before, EMPTY, EMPTY, EMPTY, "blank", "blank", EMPTY];
+  });
 }
 
 /** Places for whoever does not stay in a hammock. */

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { ICE_K } from "../../heat/heat-units.ts";
 import { learntOffset } from "../../heat/learnt-offset.ts";
 import type { LoggedNight, LoggedSleeper } from "../../plan/log-types.ts";
-import { sleeper } from "../testing/camp.fixture.ts";
-import { learntOf } from "./with-log.ts";
+import { camp, sleeper } from "../testing/camp.fixture.ts";
+import { learntOf, withLog } from "./with-log.ts";
 
 function night(logged: LoggedSleeper, change: Partial<LoggedNight> = {}): LoggedNight {
   return { camp: "Beech hill", date: "2027-05-14", sleepers: [logged], ...change };
@@ -50,5 +50,16 @@ describe("a sleeper's nights", () => {
       under: "warmer-than-the-rule",
       over: "as-the-rule",
     });
+  });
+
+  it("are there for a camp of one as for any, and change nothing in a camp of nobody", () => {
+    const log = [
+      night({ sleeper: "ada", under: { felt: "cold", marginK: 3 }, over: { felt: "right", marginK: 5 } }),
+    ];
+    const alone = camp().sleepers(GROWN).build();
+    expect(withLog(alone, log).sleepers).toEqual([{ ...GROWN, learnt: learntOf(GROWN, log) }]);
+    const nobody = camp().sleepers().build();
+    expect(withLog(nobody, log)).toEqual(nobody);
+    expect(withLog(alone, [])).toEqual(alone);
   });
 });

@@ -14,7 +14,6 @@ export * from "./assignment.ts";
 export * from "./cutting/cutting.ts";
 export * from "./cutting/plan-cuts.ts";
 export * from "./packing/packing-list.ts";
-export * from "./store/inspection-round.ts";
 export * from "./store/pieces-in-use.ts";
 export * from "./store/deal-warmth.ts";
 export { dealKit, type KitDeal } from "./deal-kit.ts";

@@ -33,13 +33,18 @@ export function wrapped(text: string, columns: number, indent = ""): readonly st
   const lead = text.slice(0, text.length - body.length);
   const lines: string[] = [];
   let line = lead;
+  let taken = displayWidth(lead);
   for (const word of body.split(" ")) {
     const isFirst = line === lead || line === indent;
-    const longer = isFirst ? line + word : `${line} ${word}`;
-    if (!isFirst && displayWidth(longer) > columns) {
+    const wide = displayWidth(word);
+    if (!isFirst && taken + 1 + wide > columns) {
       lines.push(line);
       line = indent + word;
-    } else line = longer;
+      taken = displayWidth(indent) + wide;
+    } else {
+      line = isFirst ? line + word : `${line} ${word}`;
+      taken += (isFirst ? 0 : 1) + wide;
+    }
   }
   return [...lines, line];
 }

@@ -88,6 +88,7 @@ describe("text on a terminal", () => {
     const lines = wrapped("one two three four five six", 9, "  ");
     expect(lines).toEqual(["one two", "  three", "  four", "  five", "  six"]);
     expect(wrapped("unbroken", 3)).toEqual(["unbroken"]);
+    expect(wrapped("  أمينة خليل 王小梅 Zoë", 14, "  ")).toEqual(["  أمينة خليل", "  王小梅 Zoë"]);
   });
 
   it("has no signs that nobody sees", () => {

@@ -1,4 +1,4 @@
-import type { InspectionAction } from "@nightspan/core";
+import type { InspectionAction, Refusal } from "@nightspan/core";
 import type { KitDocument } from "@nightspan/edge";
 import { useSignal } from "@preact/signals";
 import { useId } from "preact/hooks";
@@ -6,6 +6,7 @@ import { opened } from "../state/camp-store.ts";
 import { settings } from "../state/settings.ts";
 import { sayDay, today } from "../state/today.ts";
 import { Button } from "../ui/button.tsx";
+import { FaultNote } from "../ui/fault-note.tsx";
 import { FieldFrame } from "../ui/field-frame.tsx";
 import { LookerField } from "../ui/looker-field.tsx";
 import { Name } from "../ui/name.tsx";
@@ -22,17 +23,18 @@ export function InspectionPart({ item, index }: InspectionPartProps) {
   const id = useId();
   const finding = useSignal("");
   const number = useSignal("");
+  const refusals = useSignal<readonly Refusal[]>([]);
   const looker = settings.value.looker.trim();
   const off = looker === "" ? WORDS.kit.nameFirst : undefined;
   const act = (action: InspectionAction) => (): void => {
-    inspect(index, item, {
+    refusals.value = inspect(index, item, {
       by: looker,
       on: opened.peek()?.camp.date ?? today(),
       finding: finding.value.trim() === "" ? WORDS.kit.found[action] : finding.value.trim(),
       action,
       ...(number.value === "" ? {} : { number: number.value }),
     });
-    finding.value = "";
+    if (refusals.value.length === 0) finding.value = "";
   };
   return (
     <section class="inspection">
@@ -63,6 +65,7 @@ export function InspectionPart({ item, index }: InspectionPartProps) {
           </Button>
         ))}
       </div>
+      {refusals.value.length === 0 ? null : <FaultNote id={`${id}-fault`} refusals={refusals.value} at="" />}
       {off === undefined ? null : <p class="note">{off}</p>}
     </section>
   );

@@ -99,6 +99,7 @@ export type RuleKey =
   | "rain.head-end"
   | "rain.foot-end"
   | "strap.rubs-tarp"
+  | "strap.crosses-cord"
   | "drip-line.outside"
   | "peg.holding"
   | "peg.not-measured"

@@ -102,6 +102,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "rain.head-end": { subject: "berth/3/tarp", unit: "1" },
   "rain.foot-end": { subject: "berth/3/tarp", unit: "1" },
   "strap.rubs-tarp": { subject: "berth/3/head-strap", unit: "m" },
+  "strap.crosses-cord": { subject: "berth/3/head-strap", unit: "m" },
   "drip-line.outside": { subject: "berth/3/head-strap", unit: "m" },
   "peg.holding": { subject: "berth/3/pegs", unit: "N" },
   "peg.not-measured": { subject: "berth/3/pegs", unit: "N" },

@@ -10,6 +10,7 @@ type ShelterRule = Extract<
   | `guy.${string}`
   | `drip-line.${string}`
   | "strap.rubs-tarp"
+  | "strap.crosses-cord"
   | `night.${string}`
 >;
 
@@ -40,6 +41,10 @@ export const SHELTER_SENTENCES: Readonly<Record<ShelterRule, (finding: Told, nam
     f.verdict === "clear"
       ? `The ${part(f)} runs clear below the tarp's end.`
       : `The ${part(f)} rubs on the tarp's end. Raise the ridge or shift the tarp.`,
+  "strap.crosses-cord": (f) =>
+    f.verdict === "clear"
+      ? `The ${part(f)} runs clear below the tarp line as far as the tree.`
+      : `The tarp line and the ${part(f)} cross. Tie the tarp line above the strap.`,
   "drip-line.outside": (f) =>
     f.demand >= f.limit
       ? `A drip line on the ${part(f)} hangs under the tarp's edge.`

@@ -11,6 +11,7 @@ import type {
 } from "../../plan/tarp-types.ts";
 import { radians } from "../../quantity/angle.ts";
 import { findBestPitch, STRAP_CLEAR_M, type BestPitch } from "../../shelter/best-pitch.ts";
+import { cordClearM } from "../../shelter/cord-clear.ts";
 import { dripPlace } from "../../shelter/drip-line.ts";
 import { guyPullN } from "../../shelter/guy-lines.ts";
 import { groundZM } from "../../shelter/ground-plane.ts";
@@ -21,6 +22,7 @@ import { reversed } from "../bearing.ts";
 import { guyConflicts, type GuySurroundings, type MapFrame } from "./guy-conflicts.ts";
 import { diagonalRoom } from "./diagonal-room.ts";
 import { loweredPitch } from "./lowered-pitch.ts";
+import { raisedTies } from "./raised-ties.ts";
 import {
   shelterPlace,
   tarpChoice,
@@ -59,7 +61,7 @@ export function findBerthTarp(input: BerthTarpInput): PitchedBerth | undefined {
     choices: tarps.map(tarpChoice),
     site: where.site,
     effort,
-    reachM: camp.sleepers.reduce((most, { reachM }) => Math.max(most, reachM), 0),
+    reachM: tallestM(camp),
     overhangM: DEFAULTS["tarp.overhang_m"].value,
     headroomM: isFoul ? FOUL_ROOM_M : FAIR_ROOM_M,
     ventM2: VENT_M2,
@@ -68,7 +70,7 @@ export function findBerthTarp(input: BerthTarpInput): PitchedBerth | undefined {
     ...(where.leeSide === undefined ? {} : { leeSide: where.leeSide }),
   });
   if (found === undefined) return undefined;
-  const settled = settledPitch(weather, where, found);
+  const settled = clearedPitch(weather, where, settledPitch(weather, where, found), tallestM(camp));
   return { tarp: toldTarp(input, where, settled), where, found: settled.found };
 }
 
@@ -92,6 +94,29 @@ function settledPitch(weather: TarpWeather, where: ShelterPlace, found: BestPitc
   if (best === undefined) return { found, wet };
   const tradeOff = found.tradeOff.map((trial) => (trial === found.best ? best : trial));
   return { found: { ...found, best, tradeOff }, wet: wetAnswers(weather, where, best) };
+}
+
+/** Ties higher at the trees where the tarp line would meet a strap, unless that lets rain in that was kept out. */
+function clearedPitch(
+  weather: TarpWeather,
+  where: ShelterPlace,
+  settled: SettledPitch,
+  reachM: number,
+): SettledPitch {
+  const { found, wet } = settled;
+  const best = raisedTies(found.best, where.site, reachM);
+  if (best === undefined) return settled;
+  const raised = wetAnswers(weather, where, best);
+  const letsIn = raised.wetVerdicts.some(
+    ({ covered }, at) => !covered && wet.wetVerdicts[at]?.covered === true,
+  );
+  if (letsIn && weather.rainMmH > 0) return settled;
+  const tradeOff = found.tradeOff.map((trial) => (trial === found.best ? best : trial));
+  return { found: { ...found, best, tradeOff }, wet: raised };
+}
+
+function tallestM({ sleepers }: Camp): number {
+  return sleepers.reduce((most, { reachM }) => Math.max(most, reachM), 0);
 }
 
 function toldTarp(input: BerthTarpInput, where: ShelterPlace, { found, wet }: SettledPitch): BerthTarp {
@@ -125,6 +150,7 @@ function toldTarp(input: BerthTarpInput, where: ShelterPlace, { found, wet }: Se
       isRainy: weather.rainMmH > 0,
       ridgeM: choice.cut.ridgeM,
       gatherM,
+      cordClearM: cordClearM(best, where.site),
       ...(pegHoldsN === undefined ? {} : { pegHoldsN }),
     }),
   };

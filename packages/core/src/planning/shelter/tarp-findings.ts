@@ -16,6 +16,8 @@ export interface TarpCase {
   /** Level, gather to gather. */
   readonly gatherM: number;
   readonly pegHoldsN?: number;
+  /** The tarp line over the strap at each tree. */
+  readonly cordClearM: Readonly<Record<End, number>>;
 }
 
 /** Every comparison about one pitched tarp. */
@@ -98,7 +100,7 @@ const WET: Readonly<Record<WetPart, RuleKey>> = {
 };
 
 /** Straps against the cloth's ends, and drip lines that would hang outside. */
-function straps({ berth, tarp, isRainy }: TarpCase): Finding[] {
+function straps({ berth, tarp, isRainy, cordClearM }: TarpCase): Finding[] {
   return ENDS.flatMap((end) => {
     const { strapClearM, insideM } = tarp.drip[end];
     const subject = berthSubject(berth, `${end}-strap`);
@@ -111,7 +113,12 @@ function straps({ berth, tarp, isRainy }: TarpCase): Finding[] {
       { ...common, rule: "drip-line.outside", demand: insideM, limit: 0 },
       isRainy ? "look-again" : "clear",
     );
-    return [rubs, outside];
+    if (rubs.verdict !== "clear") return [rubs, outside];
+    const crosses = kept(
+      { ...common, rule: "strap.crosses-cord", demand: cordClearM[end], limit: STRAP_CLEAR_M },
+      "look-again",
+    );
+    return [rubs, crosses, outside];
   });
 }
 

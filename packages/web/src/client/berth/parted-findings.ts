@@ -1,7 +1,7 @@
 import type { Finding } from "@nightspan/core";
 
 /** Rules by the part of the page where their findings stand; all others stand together. */
-const SHELTER = ["tarp.", "rain.", "guy.", "peg.", "drip-line.", "strap.rubs-tarp"] as const;
+const SHELTER = ["tarp.", "rain.", "guy.", "peg.", "drip-line.", "strap."] as const;
 const WARMTH = ["warmth.", "under.", "over."] as const;
 
 export function isShelter({ rule }: Pick<Finding, "rule">): boolean {

@@ -100,11 +100,14 @@ const VIEWS = {
   },
   "map-place": async (page) => {
     await go(page, "#/map");
+    const close = page.getByRole("button", { name: "Close" });
+    if ((await close.count()) > 0) await close.click();
+    await page.waitForTimeout(450);
     await page.locator(".sheet .row-main").nth(2).click();
     await page.getByRole("button", { name: "Put elsewhere" }).click();
     await page.waitForTimeout(450);
     await page.locator(".sheet .row-main").nth(5).click();
-    await page.getByText(/Cost [0-9.]+, now/).waitFor();
+    await page.getByText(/Cost [0-9.]+, now|That cannot be/).waitFor();
   },
   rules: async (page) => go(page, "#/rules"),
   store: async (page) => {

@@ -8,7 +8,8 @@ export function repairLines(
 ): readonly string[] {
   const proof = fewest && moved.length > 0 ? " Moving fewer would leave somebody without a berth." : "";
   const saved = fresh.placed - repaired.placed;
-  const cost = `cost ${fresh.cost.toFixed(2)} instead of ${repaired.cost.toFixed(2)}`;
+  const [anew, kept] = [fresh.cost.toFixed(2), repaired.cost.toFixed(2)];
+  const cost = anew === kept ? `the same cost, ${kept}` : `cost ${anew} instead of ${kept}`;
   const more = saved > 0 ? `, gives ${saved} more a berth` : "";
   return [
     `This plan moves ${people(moved, names)}.${proof}`,

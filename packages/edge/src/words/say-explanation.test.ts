@@ -210,8 +210,12 @@ describe("a plan that is explained", () => {
     };
     expect(repairLines(repair, namesOf(HALF))).toEqual([
       "This plan moves one: Rhodri Llywelyn. Moving fewer would leave somebody without a berth.",
-      expect.stringMatching(/^Planning anew moves 2: cost /),
+      `Planning anew moves 2: the same cost, ${plan.cost.toFixed(2)}.`,
     ]);
+    const cheaper = { ...repair, fresh: { ...plan, cost: plan.cost - 1 } };
+    expect(repairLines(cheaper, namesOf(HALF))[1]).toBe(
+      `Planning anew moves 2: cost ${(plan.cost - 1).toFixed(2)} instead of ${plan.cost.toFixed(2)}.`,
+    );
     expect(repairLines({ ...repair, moved: [] }, namesOf(HALF))[0]).toBe("This plan moves nobody.");
   });
 });

@@ -94,6 +94,7 @@ export type RuleKey =
   | "tarp.overhang-head"
   | "tarp.overhang-foot"
   | "tarp.headroom"
+  | "tarp.diagonal"
   | "rain.left-side"
   | "rain.right-side"
   | "rain.head-end"

@@ -101,6 +101,7 @@ const RULES: Readonly<Record<RuleKey, Pick<Finding, "subject" | "unit">>> = {
   "rain.right-side": { subject: "berth/3/tarp", unit: "1" },
   "rain.head-end": { subject: "berth/3/tarp", unit: "1" },
   "rain.foot-end": { subject: "berth/3/tarp", unit: "1" },
+  "tarp.diagonal": { subject: "berth/3/tarp", unit: "m" },
   "strap.rubs-tarp": { subject: "berth/3/head-strap", unit: "m" },
   "strap.crosses-cord": { subject: "berth/3/head-strap", unit: "m" },
   "drip-line.outside": { subject: "berth/3/head-strap", unit: "m" },

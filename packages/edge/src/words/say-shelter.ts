@@ -37,6 +37,10 @@ export const SHELTER_SENTENCES: Readonly<Record<ShelterRule, (finding: Told, nam
   "rain.right-side": covered("right side"),
   "rain.head-end": covered("head end"),
   "rain.foot-end": covered("foot end"),
+  "tarp.diagonal": (f) =>
+    f.verdict === "clear"
+      ? "Head and feet of a sleeper on the diagonal are well under the tarp."
+      : "Head or feet of a sleeper on the diagonal come too near the tarp's end. Shift the tarp or take a longer one.",
   "strap.rubs-tarp": (f) =>
     f.verdict === "clear"
       ? `The ${part(f)} runs clear below the tarp's end.`

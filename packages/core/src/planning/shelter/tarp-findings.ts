@@ -22,7 +22,15 @@ export interface TarpCase {
 
 /** Every comparison about one pitched tarp. */
 export function tarpFindings(tarp: TarpCase): Finding[] {
-  return [...overhang(tarp), headroom(tarp), ...wet(tarp), ...straps(tarp), pegs(tarp), ...guys(tarp)];
+  return [
+    ...overhang(tarp),
+    headroom(tarp),
+    diagonal(tarp),
+    ...wet(tarp),
+    ...straps(tarp),
+    pegs(tarp),
+    ...guys(tarp),
+  ];
 }
 
 /** A tarp that is too short whole, or else an end that it does not reach far enough over. */
@@ -63,6 +71,23 @@ function headroom({ berth, tarp }: TarpCase): Finding {
       sense: "at-least",
       demand: tarp.headroomM,
       limit: DEFAULTS["tarp.headroom_m"].value,
+      unit: "m",
+      about: [tarp.item],
+    },
+    "look-again",
+  );
+}
+
+/** Cloth beyond head and feet on the diagonal, by the nearer, as much as is asked for beyond the gathers. */
+function diagonal({ berth, tarp }: TarpCase): Finding {
+  return kept(
+    {
+      rule: "tarp.diagonal",
+      source: "common-practice",
+      subject: berthSubject(berth, "tarp"),
+      sense: "at-least",
+      demand: Math.min(tarp.diagonalM.head, tarp.diagonalM.foot),
+      limit: DEFAULTS["tarp.overhang_m"].value,
       unit: "m",
       about: [tarp.item],
     },

@@ -7,11 +7,7 @@ import { length, width } from "./quantities.ts";
 export function shortageLines({ dealing }: Plan, names: Names): readonly string[] {
   return dealing === undefined
     ? []
-    : [
-        ...dealing.shortages.map((one) => sayShortage(one, names)),
-        ...provenLines(dealing),
-        ...spare(dealing),
-      ];
+    : [...dealing.shortages.map((one) => sayShortage(one, names)), ...spare(dealing)];
 }
 
 /** What is proven of how warm layers were dealt, where these do not go round. */

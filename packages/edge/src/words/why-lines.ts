@@ -7,6 +7,7 @@ import { sayFailedPairs } from "./say-failed-pairs.ts";
 import { sayFinding } from "./say-finding.ts";
 import { sayHangNote } from "./say-hang-note.ts";
 import { sayProof } from "./say-proof.ts";
+import { provenLines } from "./store-lines.ts";
 import { sayVerdict } from "./say-verdict.ts";
 import { whyFitLines, whyNightLines } from "./why-night-lines.ts";
 import { supplySteps, type SupplyStep } from "./supply-steps.ts";
@@ -16,6 +17,7 @@ export function whyLines(plan: Plan, names: Names): readonly string[] {
   return [
     ...supplySteps(plan).map(stepLine),
     ...(plan.placed === plan.asked ? [] : sayProof(plan)),
+    ...(plan.dealing === undefined ? [] : provenLines(plan.dealing)),
     ...plan.unplaced.flatMap((one) => [...pairLines(one, names), ...insteadLines(one, names)]),
     sayCost(plan),
     ...costLines(plan),

@@ -30,16 +30,24 @@ export function Shortages() {
           camp={now.camp}
         />
       ))}
-      {provenLines(dealing).map((line) => (
-        <p key={line} class="soft">
-          {line}
-        </p>
-      ))}
+      <Proven lines={provenLines(dealing)} />
       {dealing.spareUnderLacking === 0 ? null : (
         <p>{fill(WORDS.kit.spareLacking, { count: dealing.spareUnderLacking })}</p>
       )}
       <GroundKept places={dealing.groundPlaces} />
     </section>
+  );
+}
+
+function Proven({ lines }: { readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <details class="why">
+      <summary>{WORDS.log.why}</summary>
+      {lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </details>
   );
 }
 

@@ -21,6 +21,7 @@ export { sayBottleneck } from "./say-bottleneck.ts";
 export { sayAlternatives } from "./say-alternatives.ts";
 export { sayFailedPairs, sayRefusedPin } from "./say-failed-pairs.ts";
 export { sayCost } from "./say-cost.ts";
+export { costLines } from "./why-lines.ts";
 export { sayDealtAnew } from "./say-dealt-anew.ts";
 export { sayProof } from "./say-proof.ts";
 export { robustLine } from "./say-robust.ts";

@@ -38,7 +38,8 @@ function berthLines(berth: PlannedBerth, names: Names): readonly string[] {
   return [`Berth ${id}, ${length(spanM)}:`, ...lines.map((line) => `  ${line}`)];
 }
 
-function costLines({ costTerms = [] }: Plan): readonly string[] {
+/** What each term of a layout's cost comes to, a line each. */
+export function costLines({ costTerms = [] }: Plan): readonly string[] {
   return costTerms.map(
     ({ name, weight, measure, cost }) => `  ${name}: ${measure.toFixed(4)} × ${weight} = ${cost.toFixed(4)}.`,
   );

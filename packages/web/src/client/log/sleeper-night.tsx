@@ -68,7 +68,7 @@ export function SleeperNight({ sleeper, night }: SleeperNightProps) {
           onChange={(event) => noteNight(night, withNote(said, event.currentTarget.value))}
         />
       </label>
-      <Learnt learnt={learntOf(sleeper, nights.value)} />
+      <Learnt sleeper={sleeper} learnt={learntOf(sleeper, nights.value)} />
     </section>
   );
 }

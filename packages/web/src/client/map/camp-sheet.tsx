@@ -69,7 +69,7 @@ export function CampSheet({ now }: { readonly now: Answer }) {
       <Spares plan={plan} camp={camp} />
       <AboutAll findings={plan.findings.filter((one) => !isTrouble(one))} camp={camp} />
       <p class="note soft">{fill(WORDS.map.supply, { trees, usable, pairs, berths })}</p>
-      {plan.placed < plan.asked ? null : <HowFound plan={plan} />}
+      {plan.placed < plan.asked ? null : <HowFound plan={plan} camp={camp} />}
       <NotChecked plan={plan} />
       <h3 class="hidden">{WORDS.map.legend}</h3>
       <MapLegend widthPx={340} />

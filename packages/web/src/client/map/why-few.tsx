@@ -1,5 +1,6 @@
 import type { Camp, Plan } from "@nightspan/core";
 import {
+  costLines,
   namesOf,
   sayBottleneck,
   sayCost,
@@ -24,7 +25,8 @@ export function WhyFew({ now }: { readonly now: Answer }) {
         <span class="row-name">{WORDS.map.whyFew}</span>
       </summary>
       <Funnel plan={plan} />
-      <p>{sayProof(plan).join(" ")}</p>
+      <p>{[...sayProof(plan), sayCost(plan)].join(" ")}</p>
+      <Sentences say={costLines(plan)} />
       <h3>{WORDS.map.whatIf}</h3>
       <WhatIf plan={plan} camp={camp} />
     </details>
@@ -32,12 +34,26 @@ export function WhyFew({ now }: { readonly now: Answer }) {
 }
 
 /** From trees to berths, and how sure it is that no layout does better: for whoever asks. */
-export function HowFound({ plan }: { readonly plan: Plan }) {
+export function HowFound({ plan, camp }: { readonly plan: Plan; readonly camp: Camp }) {
+  const { counterfactuals = [], bottleneck } = plan;
   return (
     <details class="why how-found">
       <summary>{WORDS.map.howFound}</summary>
       <Funnel plan={plan} />
-      <p>{sayCost(plan)}</p>
+      <p>{[...sayProof(plan), sayCost(plan)].join(" ")}</p>
+      <Sentences say={costLines(plan)} />
+      {counterfactuals.length === 0 ? null : (
+        <>
+          <h3>{WORDS.map.whatIf}</h3>
+          <Sentences class="what-if" say={sayCounterfactuals(counterfactuals, camp)} />
+        </>
+      )}
+      {bottleneck === undefined ? null : (
+        <>
+          <h3>{WORDS.map.decides}</h3>
+          <Sentences say={sayBottleneck(bottleneck, camp)} />
+        </>
+      )}
     </details>
   );
 }

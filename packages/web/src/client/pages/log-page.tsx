@@ -6,6 +6,7 @@ import { forgetLog, logNotKept, nights, takeLogText, type NightOfLog } from "../
 import { ask } from "../state/plan-store.ts";
 import { saveLogFile } from "../state/save-files.ts";
 import { Button } from "../ui/button.tsx";
+import { Dialog } from "../ui/dialog.tsx";
 import { FileButton } from "../ui/file-button.tsx";
 import { LinkButton } from "../ui/link-button.tsx";
 import { fill, WORDS } from "../words.ts";
@@ -42,6 +43,7 @@ export function LogPage() {
 
 function LogFile() {
   const bad = useSignal(false);
+  const asking = useSignal(false);
   const open = async (file: File): Promise<void> => {
     bad.value = !takeLogText(await file.text());
     if (!bad.value) ask();
@@ -56,9 +58,34 @@ function LogFile() {
         <FileButton accept=".json,application/json" onFile={(file) => void open(file)}>
           {WORDS.log.open}
         </FileButton>
-        <Button onPress={forgetLog}>{WORDS.log.forget}</Button>
+        <Button
+          onPress={() => (asking.value = true)}
+          offBecause={nights.value.length === 0 ? WORDS.log.nothing : undefined}
+        >
+          {WORDS.log.forget}
+        </Button>
       </div>
+      {asking.value ? <ForgetDialog onClose={() => (asking.value = false)} /> : null}
     </section>
+  );
+}
+
+/** Forgetting cannot be taken back, so it is asked first. */
+function ForgetDialog({ onClose }: { readonly onClose: () => void }) {
+  const forget = (): void => {
+    forgetLog();
+    ask();
+    onClose();
+  };
+  return (
+    <Dialog title={WORDS.log.forget} onClose={onClose}>
+      <p>{fill(WORDS.log.forgetAsk, { nights: countNights(nights.value.length) })}</p>
+      <div class="choice-row">
+        <Button onPress={saveLogFile}>{WORDS.log.save}</Button>
+        <Button onPress={forget}>{WORDS.log.forgetNow}</Button>
+        <Button onPress={onClose}>{WORDS.log.keep}</Button>
+      </div>
+    </Dialog>
   );
 }
 

@@ -6,6 +6,7 @@ import { writeAt, type DocumentPath } from "../state/document-path.ts";
 import { answer, type Answer } from "../state/plan-store.ts";
 import { Button } from "../ui/button.tsx";
 import { ChoiceField, FieldList, FlagField, NumberField, TextField } from "../ui/field.tsx";
+import { FindingList } from "../ui/finding-list.tsx";
 import { Name } from "../ui/name.tsx";
 import { NumberPlate } from "../ui/number-plate.tsx";
 import { fill, WORDS } from "../words.ts";
@@ -45,6 +46,7 @@ export function SleeperRow({ sleeper, index, only }: SleeperRowProps) {
         </span>
       </summary>
       {now === undefined ? null : <BuddyLine now={now} id={id} />}
+      {now === undefined ? null : <WishesUnmet now={now} id={id} />}
       <SleeperFields sleeper={sleeper} index={index} />
       <Button
         kind="plain"
@@ -74,6 +76,16 @@ function BuddyLine({ now: { plan, camp }, id }: { readonly now: Answer; readonly
     </p>
   );
 }
+
+/** What the plan could not do of what somebody wished. */
+function WishesUnmet({ now: { plan, camp }, id }: { readonly now: Answer; readonly id: string }) {
+  const unmet = plan.findings.filter(
+    ({ rule, subject, verdict }) => WISHES.has(rule) && subject === id && verdict !== "clear",
+  );
+  return <FindingList findings={unmet} camp={camp} />;
+}
+
+const WISHES: ReadonlySet<string> = new Set(["people.near", "people.apart"]);
 
 function SleeperFields({ sleeper, index }: { readonly sleeper: SleeperDocument; readonly index: number }) {
   const path: DocumentPath = ["sleepers", index];

@@ -1,3 +1,5 @@
+import { worstFirst } from "@nightspan/core";
+import { namesOf, sayFinding } from "@nightspan/edge";
 import { useMemo } from "preact/hooks";
 import { treeTag, unlookedEnds } from "../state/camp-names.ts";
 import { answer, work, type Answer } from "../state/plan-store.ts";
@@ -19,12 +21,13 @@ function AnswerVerdict({ now }: { readonly now: Answer }) {
   return <VerdictWord verdict={now.plan.verdict} about={about} />;
 }
 
-function aboutOf({ plan, camp }: Answer): string | undefined {
+function aboutOf(now: Answer): string | undefined {
+  const { plan, camp } = now;
   if (plan.verdict === "clear") return undefined;
-  if (plan.verdict === "do-not-hang")
-    return berthsOf(plan.berths.filter((one) => one.verdict === plan.verdict));
+  const berths = berthsOf(plan.berths.filter((one) => one.verdict === plan.verdict));
+  if (plan.verdict === "do-not-hang") return berths ?? worstOfCamp(now);
   const tags = [...new Set(unlookedEnds(plan.berths).map(({ tree }) => treeTag(camp, tree)))];
-  if (tags.length === 0) return berthsOf(plan.berths.filter((one) => one.verdict === plan.verdict));
+  if (tags.length === 0) return berths ?? worstOfCamp(now);
   return tags.length > 2 ? fill(WORDS.map.trees, { count: tags.length }) : tags.join(", ");
 }
 
@@ -34,4 +37,10 @@ function berthsOf(berths: readonly { readonly id: string }[]): string | undefine
   return others.length === 0
     ? fill(WORDS.map.berth, { id: only.id })
     : fill(WORDS.map.berthCount, { count: berths.length });
+}
+
+/** Where no berth is to blame: the worst that is found of the camp as a whole. */
+function worstOfCamp({ plan, camp }: Answer): string | undefined {
+  const [worst] = plan.findings.filter(({ verdict }) => verdict === plan.verdict).sort(worstFirst);
+  return worst === undefined ? undefined : sayFinding(worst, namesOf(camp));
 }

@@ -14,6 +14,7 @@ import "./style/store.css";
 import "./style/night.css";
 import "./style/fit.css";
 import "./style/map.css";
+import "./style/draw.css";
 import "./style/berth.css";
 import "./style/tonight.css";
 import "./style/spot.css";

@@ -1,5 +1,6 @@
 import { TARP_WORDS, WARMTH_WORDS } from "./berth/berth-words.ts";
 import { FIT_WORDS } from "./fit/fit-words.ts";
+import { DRAW_WORDS } from "./ground/draw-words.ts";
 import { LOG_WORDS } from "./log/log-words.ts";
 import { NIGHT_WORDS } from "./night/night-words.ts";
 import { PEOPLE_WORDS } from "./people/people-words.ts";
@@ -287,6 +288,7 @@ export const WORDS = {
   kit: STORE_WORDS,
   night: NIGHT_WORDS,
   log: LOG_WORDS,
+  draw: DRAW_WORDS,
   rules: RULES_WORDS,
   planning: {
     stale: "From before your change.",

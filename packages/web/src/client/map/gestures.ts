@@ -3,7 +3,7 @@ import { panned, zoomed, type FromMiddle, type View } from "./view.ts";
 export interface GestureHandlers {
   readonly moving: (view: View) => void;
   readonly rest: (view: View) => void;
-  readonly pick: (refs: readonly string[]) => void;
+  readonly pick: (refs: readonly string[], at: FromMiddle) => void;
 }
 
 const REST_MS = 140;
@@ -78,7 +78,7 @@ export class Gestures {
   #up(event: PointerEvent, counts: boolean): void {
     if (!this.#fingers.delete(event.pointerId) || this.#fingers.size > 0) return;
     if (counts && this.#travelled < STILL_PX && !this.#several) {
-      this.#handlers.pick(refsAt(event.clientX, event.clientY, this.#element));
+      this.#handlers.pick(refsAt(event.clientX, event.clientY, this.#element), this.#fromMiddle(event));
     } else this.#rest(0);
   }
 

@@ -3,7 +3,7 @@ import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
 import { Button } from "../ui/button.tsx";
 import { WORDS } from "../words.ts";
 import { Gestures } from "./gestures.ts";
-import { panned, shiftBetween, zoomed, type View } from "./view.ts";
+import { panned, placeAt, shiftBetween, zoomed, type View } from "./view.ts";
 
 interface MapWindowProps {
   /** The view the picture inside was drawn for. */
@@ -12,8 +12,8 @@ interface MapWindowProps {
   readonly slow: boolean;
   readonly onRest: (view: View) => void;
   readonly onWhole: () => void;
-  /** What lies under a press, topmost first: "tree/K12", "berth/3". */
-  readonly onPick: (refs: readonly string[]) => void;
+  /** What lies under a press, topmost first: "tree/K12", "berth/3"; and where on the ground that is [m]. */
+  readonly onPick: (refs: readonly string[], place: View["centreM"]) => void;
   readonly children: ComponentChildren;
   /** What stands still over the map. */
   readonly over?: ComponentChildren;
@@ -49,7 +49,8 @@ export function MapWindow({ drawn, slow, onRest, onWhole, onPick, children, over
         if (far && !latest.current.slow) latest.current.onRest(view);
       },
       rest: (view) => latest.current.onRest(view),
-      pick: (refs) => latest.current.onPick(refs),
+      pick: (refs, at) =>
+        latest.current.onPick(refs, placeAt(gestures.current?.view ?? latest.current.drawn, at)),
     });
     gestures.current = started;
     return () => started.end();

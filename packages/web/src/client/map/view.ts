@@ -23,6 +23,11 @@ export function zoomed(view: View, factor: number, at: FromMiddle = [0, 0]): Vie
   return { centreM: [held[0] - at[0] / pxPerM, held[1] + at[1] / pxPerM], pxPerM };
 }
 
+/** The place on the ground under a point of the window [m]. */
+export function placeAt({ centreM: [x, y], pxPerM }: View, [right, down]: FromMiddle): View["centreM"] {
+  return [x + right / pxPerM, y - down / pxPerM];
+}
+
 /** How a picture drawn for one view is to be moved and scaled about its middle to show another. */
 export interface Shift {
   readonly right: number;

@@ -1,4 +1,5 @@
 import { useSignal } from "@preact/signals";
+import { DrawGroundPart } from "../ground/draw-ground-part.tsx";
 import { opened } from "../state/camp-store.ts";
 import { ChoiceField, FieldList } from "../ui/field.tsx";
 import { Dialog } from "../ui/dialog.tsx";
@@ -25,6 +26,7 @@ export function GroundPage() {
         <Working />
         {trees.length === 0 && pairs.length === 0 ? <p class="lead">{WORDS.ground.empty}</p> : null}
         <TreeImport />
+        <DrawGroundPart ground={ground} />
         {trees.length === 0 ? null : (
           <>
             <FieldList>

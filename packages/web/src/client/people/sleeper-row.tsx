@@ -1,3 +1,4 @@
+import { useSignal } from "@preact/signals";
 import type { SleeperDocument } from "@nightspan/edge";
 import { length } from "@nightspan/edge";
 import { sleeperName, treeTag } from "../state/camp-names.ts";
@@ -21,10 +22,12 @@ interface SleeperRowProps {
 /** One sleeper: where they lie and beside whom, and what the plan needs to know of them. */
 export function SleeperRow({ sleeper, index, only }: SleeperRowProps) {
   const { id, name } = sleeper;
+  // Of a thousand sleepers, only the fields that are looked at are drawn: each lists all the others.
+  const open = useSignal(false);
   const now = answer.value;
   const berth = now?.plan.berths.find((one) => one.sleeper === id);
   return (
-    <details class="item" name="sleepers">
+    <details class="item" name="sleepers" onToggle={(event) => (open.value = event.currentTarget.open)}>
       <summary class="item-top">
         <span class="number-place">
           {berth === undefined ? (
@@ -47,7 +50,7 @@ export function SleeperRow({ sleeper, index, only }: SleeperRowProps) {
       </summary>
       {now === undefined ? null : <BuddyLine now={now} id={id} />}
       {now === undefined ? null : <WishesUnmet now={now} id={id} />}
-      <SleeperFields sleeper={sleeper} index={index} />
+      {open.value ? <SleeperFields sleeper={sleeper} index={index} /> : null}
       <Button
         kind="plain"
         label={fill(WORDS.sleepers.removeName, { name })}

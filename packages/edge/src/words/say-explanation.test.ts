@@ -194,6 +194,21 @@ describe("a plan that is explained", () => {
     expect(pinned.pinsRefused?.map((pin) => sayRefusedPin(pin, namesOf(HALF)))).toEqual([
       expect.stringMatching(/^Rhodri Llywelyn, A1 to A2: From what may fall at A3 the berth is /),
     ]);
+    const tooLong = {
+      rule: "sling.shortest",
+      source: "hang-chain",
+      subject: "sleeper/rhodri",
+      sense: "at-least",
+      demand: 0.44,
+      limit: 0.45,
+      unit: "m",
+      about: ["A1", "A2", "sling-shortest"],
+      margin: -0.02,
+      verdict: "do-not-hang",
+    } as const;
+    expect(sayRefusedPin({ sleeper: "rhodri", trees: ["A1", "A2"], because: [tooLong] }, namesOf(HALF))).toBe(
+      "Rhodri Llywelyn, A1 to A2, in the kit dealt: The strap or sling is too long even at its shortest.",
+    );
     const nowhere = { sleeper: "rhodri", trees: ["X", "Y"], because: [] } as const;
     expect(sayRefusedPin(nowhere, namesOf(HALF))).toBe(
       "Rhodri Llywelyn, X to Y: Nobody says how far apart these trees stand.",

@@ -21,7 +21,13 @@ function leftOff(count: number): string {
 export function sayRefusedPin({ sleeper, trees: [a, b], because }: RefusedPin, names: Names): string {
   const where = b === "" ? a : `${names.tree(a)} to ${names.tree(b)}`;
   const why = because.length === 0 ? "Nobody says how far apart these trees stand." : reasons(because, names);
-  return `${names.sleeper(sleeper)}, ${where}: ${why}`;
+  const kit = because.some(isOfTheHang) ? ", in the kit dealt" : "";
+  return `${names.sleeper(sleeper)}, ${where}${kit}: ${why}`;
+}
+
+/** Another hammock or suspension may serve where this one does not. */
+function isOfTheHang({ rule, about }: Finding): boolean {
+  return rule !== "site.capacity" && findLimit(about?.[2] ?? "") !== undefined;
 }
 
 function reasons(because: readonly Finding[], names: Names): string {

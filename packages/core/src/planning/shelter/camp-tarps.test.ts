@@ -52,6 +52,21 @@ describe("the tarp of a berth", () => {
     expect(short).toMatchObject({ verdict: "look-again", demand: 2.6, about: ["tarp"] });
   });
 
+  it("says look again where head or feet on the diagonal come near the cloth's edge, and a narrower one covers no more", () => {
+    const rooms = [1, 1.6, 2.4, 3.2].map((widthM) => {
+      const { diagonalM, findings } = pitched(
+        { ...RAIN, rainMmH: 0, gustMS: 4, windMS: 1 },
+        { widthM, ridgeM: 3, shape: "diamond" },
+      );
+      const told = findings.find(({ rule }) => rule === "tarp.diagonal");
+      const roomM = Math.min(diagonalM.head, diagonalM.foot);
+      expect(told).toMatchObject({ demand: roomM, verdict: roomM < 0.15 ? "look-again" : "clear" });
+      return roomM;
+    });
+    expect(rooms).toEqual(rooms.toSorted((a, b) => a - b));
+    expect(rooms[0]).toBeLessThan(0.15);
+  });
+
   it("tells the end that rain reaches only where rain is forecast", () => {
     const storm = { ...RAIN, windMS: 18, gustMS: 26, windFromRad: Math.PI / 2, stopGustMS: 40 };
     const small = { ridgeM: 2.9, widthM: 2, shape: "hexagon" } as const;

@@ -76,7 +76,7 @@ describe("what goes wrong", () => {
     const told = await now.page.locator(".import .fault-row").allTextContents();
     expect(told[0]).toMatch(/^line 3, y_m/);
     expect(told[1]).toMatch(/^line 5, dbh_cm/);
-    expect(await now.page.locator(".section-title").first().textContent()).toContain("71");
+    expect(await now.page.locator(".section-title", { hasText: "71" }).count()).toBe(1);
     await now.page.getByRole("button", { name: "Leave out the bad rows" }).click();
     await now.page.getByText("2 trees came in.").waitFor();
     await untilPlanned(now.page);

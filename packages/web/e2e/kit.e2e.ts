@@ -74,7 +74,9 @@ describe("the store", () => {
   it("keeps a thing for somebody by drag, and by key, and lets it go again", async () => {
     await show(now.page, "#/kit/dealing");
     const place = now.page.getByRole("button", { name: /^tarp of Ibrahim/ });
-    await place.scrollIntoViewIfNeeded();
+    // The page begins at its top once it is drawn; only then does it stay where it is scrolled to.
+    await now.page.waitForTimeout(600);
+    await place.evaluate((button) => button.scrollIntoView({ block: "center" }));
     await drag(now.page.locator(".strip-item", { hasText: "tarp-wide" }), place);
     await untilPlanned(now.page);
     expect(await place.getAttribute("aria-label")).toContain("tarp-wide, kept");

@@ -70,6 +70,19 @@ const SPANS = fc.record({
   dbhM: fc.double({ min: 0.16, max: 0.5, noNaN: true }),
 });
 
+type Drawn = Readonly<Record<"spanM" | "fallM" | "statureM" | "massKg" | "dbhM", number>>;
+
+/** The same request for somebody else, between other trees. */
+function askedAt(request: HangInput, { spanM, fallM, statureM, massKg, dbhM }: Drawn): HangInput {
+  return {
+    ...request,
+    spanM,
+    sleeper: { ...request.sleeper, statureM, massKg },
+    head: { ...request.head, dbhM },
+    foot: { ...request.foot, dbhM, elevationM: request.head.elevationM + fallM },
+  };
+}
+
 describe("handMarks", () => {
   it("are whole steps of 5 cm, the nearest where those keep the limits", () => {
     const found = berth();
@@ -91,14 +104,8 @@ describe("handMarks", () => {
     if (request === undefined) throw new Error("a planned berth says what it was asked for");
     let [served, kept, moved] = [0, 0, 0];
     fc.assert(
-      fc.property(SPANS, ({ spanM, fallM, statureM, massKg, dbhM }) => {
-        const asked: HangInput = {
-          ...request,
-          spanM,
-          sleeper: { ...request.sleeper, statureM, massKg },
-          head: { ...request.head, dbhM },
-          foot: { ...request.foot, dbhM, elevationM: request.head.elevationM + fallM },
-        };
+      fc.property(SPANS, (drawn) => {
+        const asked = askedAt(request, drawn);
         const outcome = hang(asked);
         if (!outcome.ok || outcome.value.notes.length > 0) return;
         served += 1;
@@ -123,14 +130,8 @@ describe("handMarks", () => {
     if (request === undefined) throw new Error("a planned berth says what it was asked for");
     let [tried, outside] = [0, 0];
     fc.assert(
-      fc.property(SPANS, ({ spanM, fallM, statureM, massKg, dbhM }) => {
-        const asked: HangInput = {
-          ...request,
-          spanM,
-          sleeper: { ...request.sleeper, statureM, massKg },
-          head: { ...request.head, dbhM },
-          foot: { ...request.foot, dbhM, elevationM: request.head.elevationM + fallM },
-        };
+      fc.property(SPANS, (drawn) => {
+        const asked = askedAt(request, drawn);
         const [outcome, model] = [hang(asked), hungModel(asked)];
         if (!outcome.ok || !model.ok || outcome.value.notes.length > 0) return;
         const told = outcome.value;
